@@ -1,0 +1,33 @@
+namespace EditionRegister.Domain.Facts;
+
+/// <summary>A register table as the logbook knows it: its permanent name and its facts, sorted by name.</summary>
+public sealed class FactTable
+{
+    private readonly Dictionary<string, int> _places = new(StringComparer.Ordinal);
+
+    internal FactTable(int index, string name, IEnumerable<Fact> facts)
+    {
+        Index = index;
+        Name = name;
+        Facts = [.. facts.OrderBy(fact => fact.Name, StringComparer.Ordinal)];
+
+        for (var place = 0; place < Facts.Count; place++)
+        {
+            _places.Add(Facts[place].Name, place);
+        }
+    }
+
+    /// <summary>Its place in the catalogue, parents before children.</summary>
+    public int Index { get; }
+
+    public string Name { get; }
+
+    public IReadOnlyList<Fact> Facts { get; }
+
+    public IEnumerable<Fact> Sealed => Facts.Where(fact => fact.Keeping == Keeping.Sealed);
+
+    public IEnumerable<Fact> Derived => Facts.Where(fact => fact.Keeping == Keeping.Derived);
+
+    /// <summary>The place of a fact in <see cref="Facts"/>, or -1 for a name the catalogue does not know.</summary>
+    public int PlaceOf(string fact) => _places.TryGetValue(fact, out var place) ? place : -1;
+}

@@ -1,0 +1,100 @@
+using System.Globalization;
+using System.Text;
+using EditionRegister.Domain.Facts;
+using Microsoft.Data.Sqlite;
+
+namespace EditionRegister.Store.Sqlite;
+
+/// <summary>The shipped schema: numbered scripts that make the tables, and the guards that watch over them.</summary>
+internal static class Schema
+{
+    /// <summary>The form of register this program writes.</summary>
+    public const int Newest = 1;
+
+    public static string Script(int number) => Resource(string.Create(CultureInfo.InvariantCulture, $"{number:0000}.sql"));
+
+    /// <summary>The text of every guard of a form, by name.</summary>
+    public static IReadOnlyDictionary<string, string> Guards { get; } =
+        Statements(Resource("0001.guards.sql")).Concat(EntryGuards()).ToDictionary(NameOf, StringComparer.Ordinal);
+
+    /// <summary>Makes all tables and guards in an empty database. Call inside a transaction.</summary>
+    public static void Make(SqliteConnection connection)
+    {
+        for (var number = 1; number <= Newest; number++)
+        {
+            connection.Run(Script(number));
+        }
+
+        foreach (var guard in Guards.Values)
+        {
+            connection.Run(guard);
+        }
+    }
+
+    /// <summary>Everything the shipped schema makes, by name, as the database itself spells it.</summary>
+    public static IReadOnlyDictionary<string, string> AsShipped()
+    {
+        using SqliteConnection memory = new("Data Source=:memory:");
+        memory.Open();
+        Make(memory);
+
+        return AsFound(memory);
+    }
+
+    public static Dictionary<string, string> AsFound(SqliteConnection connection)
+    {
+        Dictionary<string, string> found = new(StringComparer.Ordinal);
+        using var command = connection.Command("SELECT type || ' ' || name, sql FROM sqlite_master WHERE sql IS NOT NULL");
+        using var reader = command.ExecuteReader();
+
+        while (reader.Read())
+        {
+            found[reader.GetString(0)] = reader.GetString(1);
+        }
+
+        return found;
+    }
+
+    /// <summary>A row changed by hand, without an entry to answer for it, is refused: its v must name the newest entry.</summary>
+    private static IEnumerable<string> EntryGuards() =>
+        from table in FactCatalogue.Tables
+        from moment in new[] { (Name: "made", When: "INSERT"), (Name: "changed", When: "UPDATE") }
+        select $"""
+            CREATE TRIGGER {table.Name}_names_its_entry_when_{moment.Name} BEFORE {moment.When} ON {table.Name}
+            WHEN NEW.v <> (SELECT max(n) FROM logbook)
+            BEGIN SELECT RAISE(ABORT, 'guard: a row names the entry that last wrote it'); END
+            """;
+
+    /// <summary>Triggers hold semicolons, so statements end where a line ends in "END;".</summary>
+    private static IEnumerable<string> Statements(string script)
+    {
+        StringBuilder statement = new();
+
+        foreach (var line in script.Split('\n').Select(line => line.TrimEnd()))
+        {
+            if (statement.Length == 0 && (line.Length == 0 || line.StartsWith("--", StringComparison.Ordinal)))
+            {
+                continue;
+            }
+
+            statement.Append(statement.Length == 0 ? "" : "\n").Append(line);
+
+            if (line.EndsWith("END;", StringComparison.Ordinal))
+            {
+                yield return statement.ToString()[..^1];
+                statement.Clear();
+            }
+        }
+    }
+
+    private static string NameOf(string trigger) => trigger.Split(' ', 4)[2];
+
+    private static string Resource(string name)
+    {
+        using var stream = typeof(Schema).Assembly.GetManifestResourceStream($"Schema/{name}")
+            ?? throw new InvalidOperationException($"The program ships no schema {name}.");
+        using StreamReader reader = new(stream, Encoding.UTF8);
+
+        return reader.ReadToEnd().ReplaceLineEndings("\n");
+    }
+}
