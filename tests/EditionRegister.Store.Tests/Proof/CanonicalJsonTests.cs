@@ -104,6 +104,11 @@ public sealed class CanonicalJsonTests
     [InlineData("41b3de4355555557", "333333333.33333343")]
     [InlineData("becbf647612f3696", "-0.0000033333333333333333")]
     [InlineData("43143ff3c1cb0959", "1424953923781206.2")]
+    // Not published: what an ECMAScript engine (V8, in Node.js) writes for the powers of two 2^-25, its negative and 2^-44,
+    // where the nearest 16 digits lie outside the narrower gap below a power of two.
+    [InlineData("3e60000000000000", "2.9802322387695312e-8")]
+    [InlineData("be60000000000000", "-2.9802322387695312e-8")]
+    [InlineData("3d30000000000000", "5.684341886080802e-14")]
     public void Writes_numbers_as_ECMAScript_does(string ieee754, string canonical)
     {
         var number = BitConverter.UInt64BitsToDouble(ulong.Parse(ieee754, NumberStyles.HexNumber, CultureInfo.InvariantCulture));
