@@ -45,8 +45,10 @@ public sealed class Deed(Root root, Func<string, long> nextId)
         _unsets.Add(new RowName(FactCatalogue.Table(table).Name, id));
     }
 
+    /// <summary>Forgets everything ever sealed about a row. The row is named among the sets, so that its v says which entry did it.</summary>
     public void Erase(string table, long id)
     {
+        Set(table, id);
         _erasures.Add(new RowName(FactCatalogue.Table(table).Name, id));
     }
 }

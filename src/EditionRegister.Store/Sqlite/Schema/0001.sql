@@ -97,7 +97,7 @@ CREATE TABLE person (
 
 CREATE TABLE place (
     id      INTEGER PRIMARY KEY,
-    name    TEXT    NOT NULL,
+    name    TEXT,
     inside  INTEGER REFERENCES place (id) ON DELETE RESTRICT,
     keeper  INTEGER REFERENCES person (id) ON DELETE RESTRICT,
     note    TEXT,

@@ -1,0 +1,38 @@
+using EditionRegister.Domain.Dates;
+
+namespace EditionRegister.Domain.Editions;
+
+/// <summary>What is declared of the kept impressions of a work: ours and wholly here, ours and partly known, or someone else's.</summary>
+public sealed record Edition(
+    long Id,
+    long V,
+    int Ordinal,
+    string Kind,
+    string Extent,
+    int? Intended,
+    RecordedDate Declared,
+    string Closed,
+    RecordedDate ClosedOn,
+    string? Note,
+    IReadOnlyList<Numbering> Numberings)
+{
+    public bool IsClosed => Closed == "yes";
+
+    /// <summary>Ours, and every number accounted for in this register.</summary>
+    public bool IsWhole => Extent == "whole";
+
+    public bool IsOurs => Extent != "someone-elses";
+
+    /// <summary>The declared size: the sum of what counts in it, or null where a part of it is open or unknown.</summary>
+    public int? Size => Sum(numbering => numbering.Kind is { InSize: true });
+
+    /// <summary>All impressions the edition may have: its size and every proof that counts in the total.</summary>
+    public int? Total => Sum(numbering => numbering.Kind is { InTotal: true });
+
+    private int? Sum(Func<Numbering, bool> counts)
+    {
+        var counted = Numberings.Where(counts).ToList();
+
+        return counted.Count == 0 || counted.Any(numbering => numbering.Size is null) ? null : counted.Sum(numbering => numbering.Size);
+    }
+}

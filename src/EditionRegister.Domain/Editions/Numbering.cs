@@ -1,0 +1,47 @@
+using EditionRegister.Domain.Numbers;
+
+namespace EditionRegister.Domain.Editions;
+
+/// <summary>One run of numbers inside an edition, never mixed with another. The words are as found; kind and notation are null where damage made them unreadable.</summary>
+public sealed record Numbering(
+    long Id,
+    long V,
+    int Ordinal,
+    string KindWord,
+    string NotationWord,
+    int? Size,
+    string SizeState,
+    IReadOnlyList<NumberSlot> Numbers)
+{
+    public NumberingKind? Kind { get; } = NumberingKind.TryFind(KindWord, out var kind) ? kind : null;
+
+    public Notation? Notation { get; } = Notation.TryFind(NotationWord, out var notation) ? notation : null;
+
+    public bool IsOpen => SizeState == "open";
+
+    /// <summary>The number as it is to be pencilled: <c>3/12</c>, <c>A/P II/V</c>, <c>B.A.T.</c>, or null where it cannot be spelled.</summary>
+    public string? Spell(int? number)
+    {
+        if (Kind is null || Notation is null)
+        {
+            return null;
+        }
+
+        if (Notation == Notation.None)
+        {
+            return new PencilledNumber(Kind, Notation).ToString();
+        }
+
+        return number is { } n && n >= 1 && n <= (Size ?? n) && (Size ?? n) <= Notation.Largest
+            ? new PencilledNumber(Kind, Notation, n, Size).ToString()
+            : null;
+    }
+
+    /// <summary>"1/12 to 12/12", "A/P I/II and A/P II/II", "B.A.T.", "open".</summary>
+    public string Span => Size switch
+    {
+        null => $"{Kind?.Name ?? KindWord}, {(IsOpen ? "open" : "size unknown")}",
+        1 => Spell(1) ?? KindWord,
+        { } size => $"{Spell(1) ?? KindWord} to {Spell(size) ?? size.ToString(System.Globalization.CultureInfo.InvariantCulture)}",
+    };
+}

@@ -1,0 +1,82 @@
+using EditionRegister.Domain.Chains;
+using EditionRegister.Domain.Codes;
+using EditionRegister.Domain.Numbers;
+
+namespace EditionRegister.Domain.Impressions;
+
+/// <summary>One printed sheet with everything the register says of it. Words are as found; what cannot be read is null when parsed.</summary>
+public sealed record Impression
+{
+    public required long Id { get; init; }
+
+    public required long V { get; init; }
+
+    public required long Run { get; init; }
+
+    /// <summary>Its place in the pile, from one.</summary>
+    public required int Ordinal { get; init; }
+
+    /// <summary>The eight characters as stored.</summary>
+    public required string Code { get; init; }
+
+    /// <summary>pulled, kept, spare, left-out or held-out.</summary>
+    public required string Standing { get; init; }
+
+    public string? Fault { get; init; }
+
+    public string? FaultNote { get; init; }
+
+    public long? Numbering { get; init; }
+
+    public int? Number { get; init; }
+
+    /// <summary>The number as it stands on the sheet, as written.</summary>
+    public string? Pencilled { get; init; }
+
+    /// <summary>The title as it stands on the sheet, as written.</summary>
+    public string? Titled { get; init; }
+
+    /// <summary>yes, no or unknown: signed by hand on the sheet.</summary>
+    public required string Signed { get; init; }
+
+    /// <summary>The signature as it stands on the sheet, as written.</summary>
+    public string? Signature { get; init; }
+
+    public string? Condition { get; init; }
+
+    /// <summary>by-custom, yes, no or unknown.</summary>
+    public required string ForSale { get; init; }
+
+    public long? Asking { get; init; }
+
+    public string? AskingCurrency { get; init; }
+
+    public string? Note { get; init; }
+
+    public required IReadOnlyList<Inscription> Inscriptions { get; init; }
+
+    public required IReadOnlyList<WhereaboutsLink> Whereabouts { get; init; }
+
+    public required IReadOnlyList<OwnershipLink> Ownership { get; init; }
+
+    public required IReadOnlyList<IssuedDocument> Documents { get; init; }
+
+    public required IReadOnlyList<KeptColumn> KeptColumns { get; init; }
+
+    /// <summary>The code as people see it, <c>7KQ4-M2X3</c>; as found where damage made it no code.</summary>
+    public string ShownCode => RegisterCode.TryParse(Code, out var code) ? code.ToString() : Code;
+
+    public bool IsSigned => Signed == "yes";
+
+    public bool IsKept => Standing == "kept";
+
+    public Position? Where => Whereabouts.Count == 0 ? null : Whereabouts[^1].To;
+
+    public Owner? Whose => Ownership.Count == 0 ? null : Ownership[^1].To;
+
+    public IssuedDocument? ValidCertificate => Documents.FirstOrDefault(document => document.IsValidCertificate);
+
+    /// <summary>What the pencil says, read with the notation its numbering leads one to expect; null where it is blank or not plain.</summary>
+    public PencilledNumber? Read(Notation? expected) =>
+        PencilledNumber.TryParse(Pencilled, expected, out var read, out _) ? read : null;
+}

@@ -1,0 +1,72 @@
+using EditionRegister.Domain.Dates;
+using EditionRegister.Domain.Editions;
+using EditionRegister.Domain.Impressions;
+using EditionRegister.Domain.People;
+
+namespace EditionRegister.Domain.Works;
+
+/// <summary>One work whole: its people, matrices, print runs, editions and every impression, as the register stands at one moment.</summary>
+public sealed record Work
+{
+    public required long Id { get; init; }
+
+    public required long V { get; init; }
+
+    public string? Title { get; init; }
+
+    /// <summary>given, untitled or unknown.</summary>
+    public required string TitleState { get; init; }
+
+    /// <summary>named or unknown.</summary>
+    public required string MakerState { get; init; }
+
+    public required RecordedDate Year { get; init; }
+
+    public string? Technique { get; init; }
+
+    public string? Note { get; init; }
+
+    public required IReadOnlyList<WorkRole> Roles { get; init; }
+
+    public required IReadOnlyList<Matrix> Matrices { get; init; }
+
+    public required IReadOnlyList<PrintRun> Runs { get; init; }
+
+    public required IReadOnlyList<Edition> Editions { get; init; }
+
+    public required IReadOnlyList<Impression> Impressions { get; init; }
+
+    public required Directory Directory { get; init; }
+
+    /// <summary>The title as lists show it: as given, Untitled, or [unknown].</summary>
+    public string ShownTitle => TitleState == "untitled" ? "Untitled" : Title ?? "[unknown]";
+
+    /// <summary>The maker for the keeper's eyes, first named first; [unknown] where nobody knows.</summary>
+    public string ShownMaker => Makers.Any() ? string.Join(", ", Makers.Select(maker => maker.FullName)) : "[unknown]";
+
+    public IEnumerable<Person> Makers => InRole(Role.Maker.Word);
+
+    public bool IsReduction => Matrices.Any(matrix => matrix.IsReduction);
+
+    public IEnumerable<Person> InRole(string role) =>
+        from held in Roles
+        where held.Role == role
+        orderby held.Ordinal
+        let person = Directory.Person(held.Person)
+        where person is not null
+        select person;
+
+    public PrintRun? RunOf(Impression impression) => Runs.FirstOrDefault(run => run.Id == impression.Run);
+
+    public Numbering? NumberingOf(Impression impression) =>
+        impression.Numbering is { } id ? Editions.SelectMany(edition => edition.Numberings).FirstOrDefault(numbering => numbering.Id == id) : null;
+
+    public Edition? EditionOf(Impression impression) =>
+        impression.Numbering is { } id ? Editions.FirstOrDefault(edition => edition.Numberings.Any(numbering => numbering.Id == id)) : null;
+
+    /// <summary>The number as the register has it: as pencilled, else as given, else "number unknown" or the standing.</summary>
+    public string NumberOf(Impression impression) =>
+        impression.Pencilled
+        ?? NumberingOf(impression)?.Spell(impression.Number)
+        ?? (impression.Standing == "kept" ? "not numbered" : impression.Standing.Replace('-', ' '));
+}

@@ -1,0 +1,215 @@
+using System.Globalization;
+using System.Text.Json;
+using EditionRegister.Domain.Facts;
+using EditionRegister.Domain.Integrity;
+using EditionRegister.Store.Logbook;
+using EditionRegister.Store.Proof;
+using EditionRegister.Store.Sqlite;
+using Microsoft.Data.Sqlite;
+
+namespace EditionRegister.Store.Integrity;
+
+/// <summary>
+/// Folds the logbook from its first entry, proving each leaf, head and sealed fact on the way; what it ends with is what the
+/// tables should say. Damage becomes findings, never an exception.
+/// </summary>
+internal sealed class Replay(SqliteConnection connection)
+{
+    private readonly EntryReader _entry = new();
+    private readonly Frontier _frontier = new();
+    private readonly Dictionary<SealedName, long> _missing = [];
+    private readonly Dictionary<SealedName, long> _erased = [];
+    private readonly List<Finding> _findings = [];
+    private SealedRows _sealed = null!;
+    private long _last;
+
+    public FoldedTables Tables { get; } = new();
+
+    public IReadOnlyList<Finding> Findings => _findings;
+
+    public void Run()
+    {
+        using (_sealed = new SealedRows(connection))
+        using (var command = connection.Command("SELECT n, at, root, batch, deed, body, leaf, head FROM logbook ORDER BY n"))
+        using (var reader = command.ExecuteReader())
+        {
+            while (reader.Read())
+            {
+                Entry(reader);
+            }
+
+            foreach (var stray in _sealed.Rest())
+            {
+                Sealed(stray, "lies in the register, but no entry speaks of it");
+            }
+        }
+
+        ErasedAndMissing();
+        SavedFrontier();
+    }
+
+    private static Subject SubjectOf(long n) => new("entry", n, string.Create(CultureInfo.InvariantCulture, $"entry {n}"));
+
+    private void Entry(SqliteDataReader row)
+    {
+        var n = row.GetInt64(0);
+
+        if (n != _last + 1)
+        {
+            Broken(n, string.Create(CultureInfo.InvariantCulture, $"entry {_last + 1} is followed by entry {n}: entries are missing."));
+        }
+
+        _last = n;
+        var body = row.GetFieldValue<byte[]>(5);
+        Hashes(n, body, row.GetFieldValue<byte[]>(6), row.GetFieldValue<byte[]>(7));
+
+        try
+        {
+            _entry.Read(body);
+        }
+        catch (JsonException damage)
+        {
+            Broken(n, $"its text cannot be read ({damage.Message}).");
+
+            return;
+        }
+
+        Head(n, row);
+        Fold(n);
+    }
+
+    private void Hashes(long n, byte[] body, byte[] leaf, byte[] head)
+    {
+        var computed = MerkleTree.LeafHash(body);
+        _frontier.Append(computed);
+
+        if (!computed.AsSpan().SequenceEqual(leaf))
+        {
+            Broken(n, "its text is not the one its leaf hash was made of.");
+        }
+
+        if (!_frontier.Root().AsSpan().SequenceEqual(head))
+        {
+            Broken(n, "its head is not the hash of the entries up to here.");
+        }
+    }
+
+    private void Head(long n, SqliteDataReader row)
+    {
+        var same = _entry.N == n
+            && _entry.At == row.GetString(1)
+            && _entry.Root == row.GetString(2)
+            && _entry.Batch == row.NumberOrNull(3)
+            && _entry.Deed == row.GetString(4);
+
+        if (!same)
+        {
+            Broken(n, "its number, time, root, batch or deed is not what its text says.");
+        }
+    }
+
+    private void Fold(long n)
+    {
+        for (var i = 0; i < _entry.Sets.Count; i++)
+        {
+            var row = _entry.Sets[i];
+            var folded = Tables.Row(row.Table, row.Id);
+            folded.V = n;
+
+            for (var at = row.First; at < row.First + row.Count; at++)
+            {
+                var (place, value) = _entry.Value(at);
+                folded.Values[place] = value;
+            }
+
+            if (row.Commitment is not null)
+            {
+                Unseal(new SealedName(n, i), row, folded);
+            }
+        }
+
+        foreach (var (table, id) in _entry.Unsets)
+        {
+            Tables.Remove(table, id);
+        }
+
+        foreach (var name in _entry.Erased)
+        {
+            _erased[name] = n;
+        }
+    }
+
+    private void Unseal(SealedName name, ReadRow row, FoldedRow folded)
+    {
+        foreach (var stray in _sealed.Before(name))
+        {
+            Sealed(stray, "lies in the register, but no entry speaks of it");
+        }
+
+        if (_sealed.Take(name) is not { } facts)
+        {
+            _missing[name] = name.N;
+
+            return;
+        }
+
+        if (EntryBody.Commit(facts.Salt, facts.Body) != row.Commitment)
+        {
+            Sealed(name, "is not the one the entry committed to");
+        }
+
+        try
+        {
+            var (table, id, values) = EntryReader.ReadSealed(facts.Body);
+
+            if (table != row.Table || id != row.Id)
+            {
+                Sealed(name, "speaks of another row than its entry");
+
+                return;
+            }
+
+            foreach (var (place, value) in values)
+            {
+                folded.Values[place] = value;
+            }
+        }
+        catch (JsonException damage)
+        {
+            Sealed(name, $"cannot be read ({damage.Message})");
+        }
+    }
+
+    private void ErasedAndMissing()
+    {
+        foreach (var name in _missing.Keys.Where(name => !_erased.ContainsKey(name)))
+        {
+            Sealed(name, "is gone, and no entry says that it was erased");
+        }
+
+        foreach (var name in _erased.Keys.Where(name => !_missing.ContainsKey(name)))
+        {
+            Sealed(name, string.Create(CultureInfo.InvariantCulture, $"was erased by entry {_erased[name]}, but is still there"));
+        }
+    }
+
+    private void SavedFrontier()
+    {
+        var saved = Frontiers.Read(connection);
+        var same = saved.Count == _frontier.Subtrees.Count
+            && saved.Zip(_frontier.Subtrees).All(pair => pair.First.Level == pair.Second.Level && pair.First.Hash.AsSpan().SequenceEqual(pair.Second.Hash));
+
+        if (!same)
+        {
+            Broken(_last, "the hash tree kept for the next entry is not the one the entries give: entries are missing at the end, or the tree was changed.");
+        }
+    }
+
+    private void Sealed(SealedName name, string what) => _findings.Add(FileRule.SealedFactsAgree.Broken(
+        SubjectOf(name.N),
+        string.Create(CultureInfo.InvariantCulture, $"Entry {name.N}: sealed part {name.Index} {what}.")));
+
+    private void Broken(long n, string what) => _findings.Add(FileRule.LogbookIsUnbroken.Broken(
+        SubjectOf(n),
+        string.Create(CultureInfo.InvariantCulture, $"Entry {n}: {what}")));
+}

@@ -1,0 +1,58 @@
+using EditionRegister.Store.Logbook;
+using EditionRegister.Store.Sqlite;
+using Microsoft.Data.Sqlite;
+
+namespace EditionRegister.Store.Integrity;
+
+/// <summary>Walks the sealed facts in step with the entries, both in the order of the logbook.</summary>
+internal sealed class SealedRows : IDisposable
+{
+    private readonly SqliteCommand _command;
+    private readonly SqliteDataReader _reader;
+    private bool _more;
+
+    public SealedRows(SqliteConnection connection)
+    {
+        _command = connection.Command("SELECT n, i, salt, body FROM sealed ORDER BY n, i");
+        _reader = _command.ExecuteReader();
+        _more = _reader.Read();
+    }
+
+    private SealedName Here => new(_reader.GetInt64(0), _reader.GetInt32(1));
+
+    /// <summary>Sealed rows that stand before <paramref name="name"/> and so belong to no entry met so far.</summary>
+    public IEnumerable<SealedName> Before(SealedName name)
+    {
+        while (_more && Compare(Here, name) < 0)
+        {
+            var stray = Here;
+            _more = _reader.Read();
+
+            yield return stray;
+        }
+    }
+
+    public (byte[] Salt, byte[] Body)? Take(SealedName name)
+    {
+        if (!_more || Here != name)
+        {
+            return null;
+        }
+
+        var facts = (_reader.GetFieldValue<byte[]>(2), _reader.GetFieldValue<byte[]>(3));
+        _more = _reader.Read();
+
+        return facts;
+    }
+
+    public IEnumerable<SealedName> Rest() => Before(new SealedName(long.MaxValue, int.MaxValue));
+
+    public void Dispose()
+    {
+        _reader.Dispose();
+        _command.Dispose();
+    }
+
+    private static int Compare(SealedName left, SealedName right) =>
+        left.N != right.N ? left.N.CompareTo(right.N) : left.Index.CompareTo(right.Index);
+}

@@ -1,0 +1,74 @@
+using System.Globalization;
+using EditionRegister.Domain.Facts;
+using EditionRegister.Domain.Integrity;
+using EditionRegister.Store.Logbook;
+using EditionRegister.Store.Sqlite;
+using Microsoft.Data.Sqlite;
+
+namespace EditionRegister.Store.Integrity;
+
+/// <summary>Holds the tables against the folded logbook, both ways: rows that differ, rows too many, rows missing.</summary>
+internal static class TableComparison
+{
+    public static IEnumerable<Finding> Compare(SqliteConnection connection, FoldedTables folded) =>
+        FactCatalogue.Tables.SelectMany(table => Compare(connection, table, folded.Of(table)));
+
+    private static IEnumerable<Finding> Compare(SqliteConnection connection, FactTable table, Dictionary<long, FoldedRow> folded)
+    {
+        using var command = connection.Command($"SELECT id, v, {string.Join(", ", table.Facts.Select(fact => fact.Name))} FROM {table.Name}");
+        using var reader = command.ExecuteReader();
+
+        while (reader.Read())
+        {
+            var id = reader.GetInt64(0);
+
+            if (!folded.Remove(id, out var row))
+            {
+                yield return Broken(table, id, "stands in its table, but no entry of the logbook made it.");
+                continue;
+            }
+
+            foreach (var difference in Differences(reader, table, row))
+            {
+                yield return Broken(table, id, difference);
+            }
+        }
+
+        foreach (var id in folded.Keys.Order())
+        {
+            yield return Broken(table, id, "is missing from its table; the logbook says it is there.");
+        }
+    }
+
+    private static IEnumerable<string> Differences(SqliteDataReader reader, FactTable table, FoldedRow row)
+    {
+        if (reader.GetInt64(1) != row.V)
+        {
+            yield return string.Create(CultureInfo.InvariantCulture, $"says that entry {reader.GetInt64(1)} wrote it last; the logbook says entry {row.V}.");
+        }
+
+        for (var place = 0; place < table.Facts.Count; place++)
+        {
+            var fact = table.Facts[place];
+            var said = ValueAt(reader, place + 2);
+            var due = fact.Keeping == Keeping.Derived ? DerivedFacts.Of(fact, source => row.Values[table.PlaceOf(source)].Text) : row.Values[place];
+
+            if (said != due)
+            {
+                yield return $"has {fact.Name} “{said}”; the logbook says “{due}”.";
+            }
+        }
+    }
+
+    private static FactValue ValueAt(SqliteDataReader reader, int column) =>
+        reader.IsDBNull(column) ? FactValue.Null
+        : reader.GetFieldType(column) == typeof(long) ? reader.GetInt64(column)
+        : reader.GetString(column);
+
+    private static Finding Broken(FactTable table, long id, string what)
+    {
+        var name = string.Create(CultureInfo.InvariantCulture, $"{table.Name.Replace('_', ' ')} {id}");
+
+        return FileRule.TablesAgreeWithLogbook.Broken(new Subject(table.Name, id, name), $"{char.ToUpperInvariant(name[0])}{name[1..]} {what}");
+    }
+}

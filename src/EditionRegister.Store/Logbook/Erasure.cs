@@ -1,0 +1,38 @@
+using System.Globalization;
+using System.Text;
+using EditionRegister.Domain.Facts;
+using EditionRegister.Store.Sqlite;
+using Microsoft.Data.Sqlite;
+
+namespace EditionRegister.Store.Logbook;
+
+/// <summary>Finds what was ever sealed about a row, and takes the last traces of it out of the file.</summary>
+internal static class Erasure
+{
+    /// <summary>Every sealed row about <paramref name="row"/>: its body begins with the row's name, in canonical form.</summary>
+    public static IEnumerable<SealedName> SealedRowsOf(SqliteConnection connection, RowName row)
+    {
+        var start = Encoding.UTF8.GetBytes(string.Create(CultureInfo.InvariantCulture, $"[\"{row.Table}\",{row.Id},"));
+        List<SealedName> found = [];
+        using var command = connection.Command("SELECT n, i FROM sealed WHERE substr(body, 1, length(@1)) = @1 ORDER BY n, i", start);
+        using var reader = command.ExecuteReader();
+
+        while (reader.Read())
+        {
+            found.Add(new SealedName(reader.GetInt64(0), reader.GetInt32(1)));
+        }
+
+        return found;
+    }
+
+    /// <summary>
+    /// Writes the file anew and empties its write-ahead log. Overwriting deleted content alone is not enough: pages that were
+    /// rearranged before may still hold an old copy of a cell.
+    /// </summary>
+    public static void SweepFile(SqliteConnection connection)
+    {
+        connection.Run("PRAGMA wal_checkpoint(TRUNCATE)");
+        connection.Run("VACUUM");
+        connection.Run("PRAGMA wal_checkpoint(TRUNCATE)");
+    }
+}

@@ -1,0 +1,110 @@
+using System.Diagnostics;
+using System.Globalization;
+using EditionRegister.Domain.Facts;
+using EditionRegister.Store.Sqlite;
+using Microsoft.Data.Sqlite;
+
+namespace EditionRegister.Store.Logbook;
+
+/// <summary>
+/// The one writer. It takes the write lock first, lets the deed read and decide, appends one entry per root and applies the
+/// same facts to the tables, all in one transaction: everything stands, or nothing does.
+/// </summary>
+public sealed class LogbookWriter(string database, TimeProvider time, Randomness randomness, long? by, Action<string> say)
+{
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(10);
+
+    /// <summary>Reads, decides and appends under the lock.</summary>
+    /// <exception cref="Domain.RefusedException">What <paramref name="decide"/> refuses, or register-busy after ten seconds.</exception>
+    public T Write<T>(string deed, Func<Writing, T> decide)
+    {
+        try
+        {
+            using var connection = SqliteFile.OpenToWrite(database);
+            TakeLock(connection);
+            Guards.PutBack(connection, say);
+            var erased = false;
+            T result;
+
+            try
+            {
+                Writing writing = new(connection, randomness, Now());
+                result = decide(writing);
+                erased = writing.Deeds.Any(one => one.Erasures.Count > 0);
+                Append(writing, deed);
+                connection.Run("COMMIT");
+            }
+            catch
+            {
+                RollBack(connection);
+                throw;
+            }
+
+            if (erased)
+            {
+                Erasure.SweepFile(connection);
+            }
+
+            return result;
+        }
+        catch (SqliteException failure) when (SqliteFailures.Explain(failure, database) is Domain.RefusedException refusal)
+        {
+            throw refusal;
+        }
+    }
+
+    private static void RollBack(SqliteConnection connection)
+    {
+        try
+        {
+            connection.Run("ROLLBACK");
+        }
+        catch (SqliteException)
+        {
+            // SQLite has rolled back by itself (disk full, for one); the first failure is the one to tell.
+        }
+    }
+
+    private void Append(Writing writing, string name)
+    {
+        if (writing.Batch is null && writing.Deeds.Count(deed => !deed.IsEmpty) > 1)
+        {
+            writing.StartBatch("deed");
+        }
+
+        using Appender appender = new(writing.Connection, randomness);
+
+        foreach (var deed in writing.Deeds.Where(deed => !deed.IsEmpty))
+        {
+            appender.Append(deed, name, writing.At, writing.Batch, by);
+        }
+
+        appender.SaveFrontier();
+    }
+
+    private string Now() => time.GetUtcNow().ToString("yyyy-MM-dd'T'HH:mm:ss.fff'Z'", CultureInfo.InvariantCulture);
+
+    private void TakeLock(SqliteConnection connection)
+    {
+        var waited = Stopwatch.StartNew();
+        using var begin = connection.Command("BEGIN IMMEDIATE; PRAGMA defer_foreign_keys=ON;");
+        begin.CommandTimeout = 1;
+
+        for (var said = false; ; said = true)
+        {
+            try
+            {
+                begin.ExecuteNonQuery();
+
+                return;
+            }
+            catch (SqliteException failure) when (failure.SqliteErrorCode is 5 or 6 && waited.Elapsed < Patience)
+            {
+                if (!said)
+                {
+                    say("Another program is writing to this register; waiting for it to finish.");
+                }
+            }
+        }
+    }
+}

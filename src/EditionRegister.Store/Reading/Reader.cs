@@ -1,0 +1,88 @@
+using EditionRegister.Domain.People;
+using EditionRegister.Domain.Works;
+using EditionRegister.Store.Sqlite;
+using Microsoft.Data.Sqlite;
+using Directory = EditionRegister.Domain.People.Directory;
+
+namespace EditionRegister.Store.Reading;
+
+/// <summary>Reads snapshots with raw readers and prepared statements, from one connection and so from one moment.</summary>
+public sealed partial class Reader
+{
+    private readonly Dictionary<string, SqliteCommand> _prepared = new(StringComparer.Ordinal);
+    private Directory? _directory;
+
+    internal Reader(SqliteConnection connection) => Connection = connection;
+
+    internal SqliteConnection Connection { get; }
+
+    /// <summary>Everyone and every place, read once.</summary>
+    public Directory Directory => _directory ??= new Directory(
+        Rows("SELECT id, v, what, name, sort_name, protected, public_name, public_wording, class_code, contact, note, erased FROM person ORDER BY id", [], PersonOf)
+            .ToDictionary(person => person.Id),
+        Rows("SELECT id, v, name, inside, keeper, note FROM place ORDER BY id", [], PlaceOf).ToDictionary(place => place.Id));
+
+    /// <summary>Forgets the directory, after the deed under way has changed it.</summary>
+    public void Refresh() => _directory = null;
+
+    /// <summary>The whole work, or null where there is none of that id.</summary>
+    public Work? Work(long id) => Rows(WorkSql + " WHERE id = @1", [id], row => WorkOf(row, id)).FirstOrDefault();
+
+    /// <summary>Every work, one at a time.</summary>
+    public IEnumerable<Work> Works() => WorkIds().Select(id => Work(id)!);
+
+    public IReadOnlyList<long> WorkIds() => Rows("SELECT id FROM work ORDER BY id", [], row => row.GetInt64(0));
+
+    /// <summary>The work an impression belongs to and the impression's id, by its code as stored; null where the code is not known.</summary>
+    public (long Work, long Impression)? FindCode(string code) =>
+        Rows<(long, long)?>(
+            "SELECT r.work, i.id FROM impression i JOIN print_run r ON r.id = i.run WHERE i.code = @1",
+            [code],
+            row => (row.GetInt64(0), row.GetInt64(1))).FirstOrDefault();
+
+    public bool CodeWasEverGiven(string code) => Rows("SELECT 1 FROM code WHERE code = @1", [code], _ => true).Any();
+
+    /// <summary>The sheet a code was given to once, whether or not its row still stands.</summary>
+    public long? SheetOfCode(string code) => Rows<long?>("SELECT sheet FROM code WHERE code = @1", [code], row => row.GetInt64(0)).FirstOrDefault();
+
+    public long? EditionsWork(long edition) => Rows<long?>("SELECT work FROM edition WHERE id = @1", [edition], row => row.GetInt64(0)).FirstOrDefault();
+
+    /// <summary>The batch that read in a file of these bytes and still stands.</summary>
+    public long? BatchOf(string sha256) =>
+        Rows<long?>("SELECT id FROM batch WHERE sha256 = @1 AND undone = 'no'", [sha256], row => row.GetInt64(0)).FirstOrDefault();
+
+    public bool IsDemo() => Rows("SELECT demo FROM register", [], row => row.GetString(0)).FirstOrDefault() == "yes";
+
+    private static Person PersonOf(SqliteDataReader row) => new(
+        row.GetInt64(0), row.GetInt64(1), row.GetString(2), row.TextOrNull(3), row.TextOrNull(4), row.GetString(5), row.GetString(6),
+        row.TextOrNull(7), row.TextOrNull(8), row.TextOrNull(9), row.TextOrNull(10), row.GetString(11));
+
+    private static Place PlaceOf(SqliteDataReader row) => new(
+        row.GetInt64(0), row.GetInt64(1), row.TextOrNull(2), row.NumberOrNull(3), row.NumberOrNull(4), row.TextOrNull(5));
+
+    private List<T> Rows<T>(string sql, ReadOnlySpan<object> parameters, Func<SqliteDataReader, T> read)
+    {
+        if (!_prepared.TryGetValue(sql, out var command))
+        {
+            command = Connection.Command(sql);
+            _prepared.Add(sql, command);
+        }
+
+        command.Parameters.Clear();
+
+        for (var i = 0; i < parameters.Length; i++)
+        {
+            command.Parameters.AddWithValue("@" + (char)('1' + i), parameters[i]);
+        }
+
+        List<T> rows = [];
+        using var reader = command.ExecuteReader();
+
+        while (reader.Read())
+        {
+            rows.Add(read(reader));
+        }
+
+        return rows;
+    }
+}

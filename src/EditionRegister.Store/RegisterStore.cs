@@ -1,0 +1,99 @@
+using EditionRegister.Domain;
+using EditionRegister.Domain.Facts;
+using EditionRegister.Domain.Integrity;
+using EditionRegister.Store.Integrity;
+using EditionRegister.Store.Logbook;
+using EditionRegister.Store.Reading;
+using EditionRegister.Store.Sqlite;
+using Microsoft.Data.Sqlite;
+
+namespace EditionRegister.Store;
+
+/// <summary>What a store needs from the world around it; tests and the demo bring their own.</summary>
+public sealed record Surroundings(TimeProvider Time, Randomness Randomness, Action<string> Say)
+{
+    public static Surroundings Usual { get; } = new(TimeProvider.System, Randomness.System, _ => { });
+}
+
+/// <summary>The register's file: snapshots out, deeds in through the one writer, and the checks of the file itself.</summary>
+public sealed class RegisterStore
+{
+    private readonly Surroundings _surroundings;
+    private readonly LogbookWriter _writer;
+
+    /// <exception cref="RefusedException">There is no register, it cannot be opened, or a newer program wrote it.</exception>
+    public RegisterStore(RegisterFolder folder, Surroundings surroundings, long? by = null)
+    {
+        Folder = folder;
+        _surroundings = surroundings;
+        _writer = new LogbookWriter(folder.Database, surroundings.Time, surroundings.Randomness, by, surroundings.Say);
+        using var opened = SqliteFile.OpenToRead(folder.Database);
+    }
+
+    public RegisterFolder Folder { get; }
+
+    public TimeProvider Time => _surroundings.Time;
+
+    /// <summary>Makes an empty register beside its place and renames it into it.</summary>
+    /// <exception cref="RefusedException">register-exists: a register already lies there.</exception>
+    public static RegisterStore Make(RegisterFolder folder, Surroundings surroundings, bool demo)
+    {
+        if (folder.HoldsRegister)
+        {
+            throw new RefusedException("register-exists", $"{folder.FullPath} already holds a register. Nothing was changed. Name another folder, or use the one that is there with --register.");
+        }
+
+        OwnerOnly.MakeFolder(folder.FullPath);
+        var beside = folder.Database + ".part";
+        File.Delete(beside);
+        OwnerOnly.Make(beside).Dispose();
+
+        using (SqliteConnection connection = new($"Data Source={beside};Pooling=False"))
+        {
+            connection.Open();
+            connection.Run("PRAGMA journal_mode=WAL; PRAGMA foreign_keys=ON; PRAGMA secure_delete=ON;");
+            connection.Run($"PRAGMA application_id={SqliteFile.ApplicationId}; PRAGMA user_version={Schema.Newest};");
+            using var transaction = connection.BeginTransaction();
+            Schema.Make(connection);
+            transaction.Commit();
+        }
+
+        new LogbookWriter(beside, surroundings.Time, surroundings.Randomness, by: null, surroundings.Say)
+            .Write("make-register", writing => Seeds.Sow(writing, demo));
+
+        File.Move(beside, folder.Database);
+
+        return new RegisterStore(folder, surroundings);
+    }
+
+    /// <summary>Reads under one snapshot: what other programs write meanwhile is not seen.</summary>
+    public T Read<T>(Func<Reader, T> read)
+    {
+        try
+        {
+            using var connection = SqliteFile.OpenToRead(Folder.Database);
+            connection.Run("BEGIN");
+
+            return read(new Reader(connection));
+        }
+        catch (SqliteException failure) when (SqliteFailures.Explain(failure, Folder.Database) is RefusedException refusal)
+        {
+            throw refusal;
+        }
+    }
+
+    /// <summary>Reads, decides and writes under the write lock; see <see cref="LogbookWriter"/>.</summary>
+    public T Write<T>(string deed, Func<Writing, T> decide) => _writer.Write(deed, decide);
+
+    /// <summary>Checks the file, the logbook and every work with the rules given, all from one snapshot, changing nothing.</summary>
+    public IEnumerable<Finding> Check(Func<Reader, IEnumerable<Finding>> rules)
+    {
+        using var connection = SqliteFile.OpenToRead(Folder.Database);
+        connection.Run("BEGIN");
+
+        foreach (var finding in FileChecks.Run(connection).Concat(rules(new Reader(connection))))
+        {
+            yield return finding;
+        }
+    }
+}
