@@ -36,7 +36,7 @@ public sealed record Work
 
     public required IReadOnlyList<Impression> Impressions { get; init; }
 
-    public required Directory Directory { get; init; }
+    public required AddressBook Book { get; init; }
 
     /// <summary>The title as lists show it: as given, Untitled, or [unknown].</summary>
     public string ShownTitle => TitleState == "untitled" ? "Untitled" : Title ?? "[unknown]";
@@ -52,7 +52,7 @@ public sealed record Work
         from held in Roles
         where held.Role == role
         orderby held.Ordinal
-        let person = Directory.Person(held.Person)
+        let person = Book.Person(held.Person)
         where person is not null
         select person;
 

@@ -20,7 +20,6 @@ internal sealed class Replay(SqliteConnection connection)
     private readonly Dictionary<SealedName, long> _missing = [];
     private readonly Dictionary<SealedName, long> _erased = [];
     private readonly List<Finding> _findings = [];
-    private SealedRows _sealed = null!;
     private long _last;
 
     public FoldedTables Tables { get; } = new();
@@ -29,16 +28,16 @@ internal sealed class Replay(SqliteConnection connection)
 
     public void Run()
     {
-        using (_sealed = new SealedRows(connection))
+        using (SealedRows sealedRows = new(connection))
         using (var command = connection.Command("SELECT n, at, root, batch, deed, body, leaf, head FROM logbook ORDER BY n"))
         using (var reader = command.ExecuteReader())
         {
             while (reader.Read())
             {
-                Entry(reader);
+                Entry(reader, sealedRows);
             }
 
-            foreach (var stray in _sealed.Rest())
+            foreach (var stray in sealedRows.Rest())
             {
                 Sealed(stray, "lies in the register, but no entry speaks of it");
             }
@@ -50,7 +49,7 @@ internal sealed class Replay(SqliteConnection connection)
 
     private static Subject SubjectOf(long n) => new("entry", n, string.Create(CultureInfo.InvariantCulture, $"entry {n}"));
 
-    private void Entry(SqliteDataReader row)
+    private void Entry(SqliteDataReader row, SealedRows sealedRows)
     {
         var n = row.GetInt64(0);
 
@@ -75,7 +74,7 @@ internal sealed class Replay(SqliteConnection connection)
         }
 
         Head(n, row);
-        Fold(n);
+        Fold(n, sealedRows);
     }
 
     private void Hashes(long n, byte[] body, byte[] leaf, byte[] head)
@@ -108,7 +107,7 @@ internal sealed class Replay(SqliteConnection connection)
         }
     }
 
-    private void Fold(long n)
+    private void Fold(long n, SealedRows sealedRows)
     {
         for (var i = 0; i < _entry.Sets.Count; i++)
         {
@@ -124,7 +123,7 @@ internal sealed class Replay(SqliteConnection connection)
 
             if (row.Commitment is not null)
             {
-                Unseal(new SealedName(n, i), row, folded);
+                Unseal(new SealedName(n, i), row, folded, sealedRows);
             }
         }
 
@@ -139,14 +138,14 @@ internal sealed class Replay(SqliteConnection connection)
         }
     }
 
-    private void Unseal(SealedName name, ReadRow row, FoldedRow folded)
+    private void Unseal(SealedName name, ReadRow row, FoldedRow folded, SealedRows sealedRows)
     {
-        foreach (var stray in _sealed.Before(name))
+        foreach (var stray in sealedRows.Before(name))
         {
             Sealed(stray, "lies in the register, but no entry speaks of it");
         }
 
-        if (_sealed.Take(name) is not { } facts)
+        if (sealedRows.Take(name) is not { } facts)
         {
             _missing[name] = name.N;
 

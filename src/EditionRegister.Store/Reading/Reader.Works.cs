@@ -34,7 +34,7 @@ public sealed partial class Reader
         Year = DateAt(row, 5),
         Technique = row.TextOrNull(8),
         Note = row.TextOrNull(9),
-        Directory = Directory,
+        Book = Book,
         Roles = Rows("SELECT id, person, role, ordinal FROM work_role WHERE work = @1 ORDER BY ordinal, id", [id], RoleOf),
         Matrices = Rows(
             "SELECT id, v, what, material, reduction, made, made_earliest, made_latest, fate, fate_date, fate_earliest, fate_latest, fate_note FROM matrix WHERE work = @1 ORDER BY id",

@@ -2,7 +2,7 @@ using EditionRegister.Domain.People;
 using EditionRegister.Domain.Works;
 using EditionRegister.Store.Sqlite;
 using Microsoft.Data.Sqlite;
-using Directory = EditionRegister.Domain.People.Directory;
+
 
 namespace EditionRegister.Store.Reading;
 
@@ -10,20 +10,20 @@ namespace EditionRegister.Store.Reading;
 public sealed partial class Reader
 {
     private readonly Dictionary<string, SqliteCommand> _prepared = new(StringComparer.Ordinal);
-    private Directory? _directory;
+    private AddressBook? _book;
 
     internal Reader(SqliteConnection connection) => Connection = connection;
 
     internal SqliteConnection Connection { get; }
 
     /// <summary>Everyone and every place, read once.</summary>
-    public Directory Directory => _directory ??= new Directory(
+    public AddressBook Book => _book ??= new AddressBook(
         Rows("SELECT id, v, what, name, sort_name, protected, public_name, public_wording, class_code, contact, note, erased FROM person ORDER BY id", [], PersonOf)
             .ToDictionary(person => person.Id),
         Rows("SELECT id, v, name, inside, keeper, note FROM place ORDER BY id", [], PlaceOf).ToDictionary(place => place.Id));
 
-    /// <summary>Forgets the directory, after the deed under way has changed it.</summary>
-    public void Refresh() => _directory = null;
+    /// <summary>Forgets the address book, after the deed under way has changed it.</summary>
+    public void Refresh() => _book = null;
 
     /// <summary>The whole work, or null where there is none of that id.</summary>
     public Work? Work(long id) => Rows(WorkSql + " WHERE id = @1", [id], row => WorkOf(row, id)).FirstOrDefault();
@@ -40,7 +40,7 @@ public sealed partial class Reader
             [code],
             row => (row.GetInt64(0), row.GetInt64(1))).FirstOrDefault();
 
-    public bool CodeWasEverGiven(string code) => Rows("SELECT 1 FROM code WHERE code = @1", [code], _ => true).Any();
+    public bool CodeWasEverGiven(string code) => Rows("SELECT 1 FROM code WHERE code = @1", [code], _ => true).Count > 0;
 
     /// <summary>The sheet a code was given to once, whether or not its row still stands.</summary>
     public long? SheetOfCode(string code) => Rows<long?>("SELECT sheet FROM code WHERE code = @1", [code], row => row.GetInt64(0)).FirstOrDefault();

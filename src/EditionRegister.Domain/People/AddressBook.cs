@@ -1,7 +1,7 @@
 namespace EditionRegister.Domain.People;
 
 /// <summary>Everyone and every place the register knows, by id.</summary>
-public sealed class Directory(IReadOnlyDictionary<long, Person> people, IReadOnlyDictionary<long, Place> places)
+public sealed class AddressBook(IReadOnlyDictionary<long, Person> people, IReadOnlyDictionary<long, Place> places)
 {
     /// <summary>Between the places of a path, in every list and file.</summary>
     public const string Inside = " › ";
