@@ -1,0 +1,34 @@
+using EditionRegister.Domain.Chains;
+using EditionRegister.Domain.Codes;
+using EditionRegister.Domain.Dates;
+using EditionRegister.Domain.Facts;
+
+namespace EditionRegister.Domain.Works;
+
+/// <summary>One sheet fresh from the pile, with its code for ever and the first link of both chains.</summary>
+public sealed record NewSheet(long Run, int Ordinal, RegisterCode Code, string Standing)
+{
+    /// <summary>The id the sheet takes; null draws a fresh one. Only a code given before brings its own.</summary>
+    public long? Id { get; init; }
+
+    public MoveKind FirstMove { get; init; } = MoveKind.Pulled;
+
+    public MoveKind FirstTransfer { get; init; } = MoveKind.Made;
+
+    public long Record(Position where, Owner whose, RecordedDate since, Deed deed)
+    {
+        var id = Id ?? deed.NewId("impression");
+
+        if (Id is null)
+        {
+            deed.Set("code", deed.NewId("code"), ("code", Code.Text), ("sheet", id));
+        }
+
+        deed.Set("impression", id,
+            ("run", Run), ("ordinal", Ordinal), ("code", Code.Text), ("standing", Standing), ("signed", "no"), ("for_sale", "by-custom"));
+        ChainFacts.Move(id, 1, FirstMove, from: null, where, since, deed);
+        ChainFacts.Pass(id, 1, FirstTransfer, from: null, whose, since, deed);
+
+        return id;
+    }
+}
