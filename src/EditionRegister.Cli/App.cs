@@ -39,7 +39,7 @@ internal static class App
         var line = CommandLine.Parse(args, context, commands);
         context.IsJson = line.GetValue(context.Global.Json);
 
-        if (line.Action is null or ParseErrorAction)
+        if (line.Action is null or ParseErrorAction || WrongUsage.IgnoredWord(line) is not null)
         {
             return WrongUsage.Report(line, context.Error);
         }
@@ -71,10 +71,15 @@ internal static class App
         {
             return ExitCode.Stopped;
         }
-        catch (IOException exception) when (BrokenPipe.Is(exception))
+        catch (IOException exception) when (WriteFailure.IsBrokenPipe(exception))
         {
             // The reader has seen enough, as `head` has after ten lines.
             return ExitCode.Done;
+        }
+        catch (IOException exception) when (WriteFailure.IsNoSpace(exception))
+        {
+            context.Error.WriteLine(WriteFailure.NoSpace);
+            return ExitCode.Refused;
         }
         catch (Exception exception)
         {

@@ -1,4 +1,6 @@
 using System.CommandLine;
+using System.CommandLine.Parsing;
+using EditionRegister.Domain.Text;
 
 namespace EditionRegister.Cli;
 
@@ -21,15 +23,19 @@ internal static class WrongUsage
         return ExitCode.Usage;
     }
 
+    /// <summary>A first word in brackets: the parser takes it for a directive and, knowing none, passes over it.</summary>
+    public static string? IgnoredWord(ParseResult line) =>
+        line.Tokens is [{ Type: TokenType.Directive } first, ..] ? first.Value : null;
+
     private static IEnumerable<string> Sentences(ParseResult line, Command command)
     {
         // One wrong word makes the words after it wrong too; the first is the one to mend.
-        if (line.UnmatchedTokens is [var wrong, ..])
+        if ((IgnoredWord(line) ?? (line.UnmatchedTokens is [var unknown, ..] ? unknown : null)) is { } wrong)
         {
-            return [$"{HelpText.Path(command)} does not know “{Domain.Text.SafeText.Show(wrong)}”.{Suggestion(wrong, command)}"];
+            return [$"{HelpText.Path(command)} does not know “{SafeText.Show(wrong)}”.{Suggestion(wrong, command)}"];
         }
 
-        return line.Errors.Select(problem => Domain.Text.SafeText.Show(problem.Message)).Distinct(StringComparer.Ordinal);
+        return line.Errors.Select(problem => SafeText.Show(problem.Message)).Distinct(StringComparer.Ordinal);
     }
 
     private static string Suggestion(string wrong, Command command) =>
