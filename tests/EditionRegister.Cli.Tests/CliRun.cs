@@ -1,0 +1,63 @@
+using System.CommandLine;
+using Microsoft.Extensions.Time.Testing;
+
+namespace EditionRegister.Cli.Tests;
+
+/// <summary>Runs the real program in this process, in a temporary folder of its own, and keeps what it printed.</summary>
+internal sealed class CliRun : IDisposable
+{
+    private readonly Dictionary<string, string> _environment = new(StringComparer.Ordinal);
+
+    public string Folder { get; } = Directory.CreateTempSubdirectory("edreg-cli-").FullName;
+
+    public string CurrentDirectory { get; set; } = "";
+
+    public StringWriter Output { get; private set; } = new();
+
+    public StringWriter Error { get; private set; } = new();
+
+    public IReadOnlyList<Func<CommandContext, Command>> Commands { get; set; } = Cli.Commands.All;
+
+    public FakeTimeProvider Time { get; } = new(new DateTimeOffset(2026, 3, 1, 10, 0, 0, TimeSpan.Zero));
+
+    public AppServices Services => new()
+    {
+        Time = Time,
+        Environment = name => _environment.GetValueOrDefault(name),
+        CurrentDirectory = CurrentDirectory.Length > 0 ? CurrentDirectory : Folder,
+        IsOutputRedirected = true,
+    };
+
+    public void Set(string variable, string value) => _environment[variable] = value;
+
+    public int Run(params string[] args)
+    {
+        Output = new StringWriter { NewLine = "\n" };
+        Error = new StringWriter { NewLine = "\n" };
+
+        return App.Run(args, Output, Error, Services, Commands);
+    }
+
+    /// <summary>A folder below <see cref="Folder"/> that counts as a register.</summary>
+    public string MakeRegister(string name)
+    {
+        var folder = Directory.CreateDirectory(Path.Combine(Folder, name)).FullName;
+        File.WriteAllText(Path.Combine(folder, RegisterFinder.FileName), "");
+
+        return folder;
+    }
+
+    /// <summary>Lets the command "try" do what a test wants done.</summary>
+    public void Bring(Func<CommandContext, ParseResult, int> deed) => Commands =
+    [
+        context =>
+        {
+            CommandWithExample command = new("try", "Does what the test says.", "edreg try");
+            command.SetAction(line => deed(context, line));
+
+            return command;
+        },
+    ];
+
+    public void Dispose() => Directory.Delete(Folder, recursive: true);
+}
