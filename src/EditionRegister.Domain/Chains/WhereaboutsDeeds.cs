@@ -1,0 +1,112 @@
+using EditionRegister.Domain.Dates;
+using EditionRegister.Domain.Facts;
+using EditionRegister.Domain.Impressions;
+using EditionRegister.Domain.Works;
+
+namespace EditionRegister.Domain.Chains;
+
+/// <summary>Where sheets go: put away, consigned, returned, handed to their owner.</summary>
+public static class WhereaboutsDeeds
+{
+    public static void PutAway(Work work, IReadOnlyList<Impression> sheets, long place, RecordedDate date, string? note, Deed deed)
+    {
+        foreach (var sheet in sheets)
+        {
+            if (sheet.Where is { State: "with", Holder: { } holder } && !IsMakers(work, holder) && !IsKeptBy(work, place, holder))
+            {
+                throw ChainRefusals.WithSomeone(sheet, work.Book.NameOf(holder));
+            }
+
+            Move(work, sheet, MoveKind.PutAway, Position.InPlace(place), date, note, deed);
+        }
+    }
+
+    /// <param name="work">The work the sheets are of.</param>
+    /// <param name="sheets">What goes.</param>
+    /// <param name="terms">To whom and on what terms.</param>
+    /// <param name="date">When.</param>
+    /// <param name="deed">Where the facts go.</param>
+    public static void Consign(Work work, IReadOnlyList<Impression> sheets, Consignment terms, RecordedDate date, Deed deed)
+    {
+        foreach (var sheet in sheets)
+        {
+            var link = Move(work, sheet, MoveKind.Consigned, Position.With(terms.To), date, terms.Note, deed);
+            deed.Set("whereabouts", link, ("rate", terms.Rate));
+            deed.SetDate("whereabouts", link, "until", terms.Until);
+        }
+    }
+
+    /// <summary>Back from whoever has it, into a place or to the maker.</summary>
+    /// <param name="work">The work the sheets are of.</param>
+    /// <param name="sheets">What comes back.</param>
+    /// <param name="from">From whom, or null where that goes without saying.</param>
+    /// <param name="place">Where it is put, or null for the maker's hands.</param>
+    /// <param name="date">When.</param>
+    /// <param name="note">As written.</param>
+    /// <param name="deed">Where the facts go.</param>
+    public static void Return(Work work, IReadOnlyList<Impression> sheets, long? from, long? place, RecordedDate date, string? note, Deed deed)
+    {
+        foreach (var sheet in sheets)
+        {
+            var where = WhereInWords.Of(work, sheet);
+
+            if (from is { } named && sheet.Where != Position.With(named))
+            {
+                throw ChainRefusals.NotWith(sheet, work.Book.NameOf(named), where);
+            }
+
+            if (sheet.Where is not { State: "with", Holder: { } has } || IsMakers(work, has))
+            {
+                throw ChainRefusals.NotAway(sheet, where);
+            }
+
+            Move(work, sheet, MoveKind.Returned, Home(work, place), date, note, deed);
+        }
+    }
+
+    /// <summary>Into the hands of its owner, known or not.</summary>
+    public static void HandOver(Work work, Impression sheet, Owner owner, RecordedDate date, Deed deed) =>
+        Move(work, sheet, MoveKind.Collected, owner.Person is { } person ? Position.With(person) : Position.Unknown, date, note: null, deed);
+
+    private static long Move(Work work, Impression sheet, MoveKind kind, Position to, RecordedDate date, string? note, Deed deed)
+    {
+        if (sheet.Where is { State: "gone" })
+        {
+            throw ChainRefusals.Gone(sheet);
+        }
+
+        if (sheet.Where == to && to != Position.Unknown)
+        {
+            throw ChainRefusals.ThereAlready(sheet, WhereInWords.Of(work, sheet));
+        }
+
+        ChainDates.RunForwards(work, sheet, date, sheet.Whereabouts.Select(link => (link.Kind, link.Moved)));
+        var link = ChainFacts.Move(sheet.Id, sheet.Whereabouts.Count + 1, kind, sheet.Where, to, date, deed);
+        deed.Set("whereabouts", link, ("note", note));
+
+        return link;
+    }
+
+    private static Position Home(Work work, long? place) =>
+        place is { } put ? Position.InPlace(put) : work.Makers.FirstOrDefault() is { } maker ? Position.With(maker.Id) : Position.Unknown;
+
+    private static bool IsMakers(Work work, long person) => work.Makers.Any(maker => maker.Id == person);
+
+    private static bool IsKeptBy(Work work, long place, long holder)
+    {
+        HashSet<long> met = [];
+
+        for (long? at = place; at is { } here && met.Add(here) && work.Book.Places.TryGetValue(here, out var found); at = found.Inside)
+        {
+            if (found.Keeper == holder)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+}
+
+/// <summary>To whom sheets are consigned and on what terms; the rate is the consignee's share in hundredths of a per cent.</summary>
+public sealed record Consignment(long To, RecordedDate Until, int? Rate, string? Note);

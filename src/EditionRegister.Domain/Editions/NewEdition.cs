@@ -1,0 +1,119 @@
+using EditionRegister.Domain.Dates;
+using EditionRegister.Domain.Facts;
+using EditionRegister.Domain.Numbers;
+using EditionRegister.Domain.Works;
+
+namespace EditionRegister.Domain.Editions;
+
+/// <summary>An edition as it is declared: what kind, how far known, and its numberings.</summary>
+public sealed record NewEdition
+{
+    /// <summary>limited, open, varied, unique or unknown.</summary>
+    public string Kind { get; init; } = "limited";
+
+    /// <summary>whole, partly-known or someone-elses.</summary>
+    public string Extent { get; init; } = "whole";
+
+    public int? Intended { get; init; }
+
+    public RecordedDate Declared { get; init; } = RecordedDate.None;
+
+    public IReadOnlyList<NumberingPlan> Numberings { get; init; } = [];
+
+    public bool IsSecond { get; init; }
+
+    public string? Note { get; init; }
+
+    /// <exception cref="RefusedException">The plan contradicts itself, or the work can have no such edition.</exception>
+    public long Declare(Work work, Deed deed)
+    {
+        Sound(work);
+        Possible(work);
+
+        var id = deed.NewId("edition");
+        deed.Set("edition", id,
+            ("work", work.Id), ("ordinal", work.Editions.Count == 0 ? 1 : work.Editions.Max(known => known.Ordinal) + 1),
+            ("kind", Kind), ("extent", Extent), ("intended", Intended), ("closed", Extent == "whole" ? "no" : "unknown"), ("note", Note));
+        deed.SetDate("edition", id, "declared", Declared);
+
+        for (var i = 0; i < Numberings.Count; i++)
+        {
+            AddNumbering(id, i + 1, Numberings[i], Extent, deed);
+        }
+
+        return id;
+    }
+
+    /// <summary>A numbering with a row for every number we answer for: all of a whole edition, all but unknown of one partly known, none of someone else's.</summary>
+    public static long AddNumbering(long edition, int ordinal, NumberingPlan plan, string extent, Deed deed)
+    {
+        var id = deed.NewId("numbering");
+        deed.Set("numbering", id,
+            ("edition", edition), ("ordinal", ordinal), ("kind", plan.Kind.Word), ("notation", plan.Notation.Word), ("size", plan.Size), ("size_state", plan.SizeState));
+
+        if (extent != "someone-elses")
+        {
+            for (var number = 1; number <= (plan.Size ?? 0); number++)
+            {
+                AddNumber(id, number, extent == "whole" ? "open" : "unknown", deed);
+            }
+        }
+
+        return id;
+    }
+
+    public static void AddNumber(long numbering, int ordinal, string fate, Deed deed) =>
+        deed.Set("number", deed.NewId("number"), ("numbering", numbering), ("ordinal", ordinal), ("fate", fate));
+
+    private void Sound(Work work)
+    {
+        if (Numberings.Count == 0)
+        {
+            throw EditionRefusals.NoNumbering();
+        }
+
+        if (Numberings.GroupBy(plan => (plan.Kind, plan.Notation)).FirstOrDefault(same => same.Count() > 1) is { } twice)
+        {
+            throw EditionRefusals.NumberingTwice(twice.Last().ToString());
+        }
+
+        var regular = Numberings.Where(plan => plan.Kind == NumberingKind.Numbered).ToList();
+
+        if (Kind == "limited" && regular.Any(plan => plan.SizeState == "open"))
+        {
+            throw EditionRefusals.LimitedNeedsSize(work);
+        }
+
+        if (Kind == "open" && regular.Any(plan => plan.Size is not null))
+        {
+            throw EditionRefusals.OpenHasNoSize(work);
+        }
+
+        if (Kind == "unique" && Numberings is not [{ Size: 1 }])
+        {
+            throw EditionRefusals.UniqueIsOne();
+        }
+    }
+
+    private void Possible(Work work)
+    {
+        if (Extent == "whole" && work.IsReduction && work.Editions.Any(edition => edition.IsOurs))
+        {
+            throw EditionRefusals.ReductionEditionStands(work);
+        }
+
+        if (!IsSecond && work.Editions.Count > 0)
+        {
+            throw EditionRefusals.SecondEditionUndisclosed(work);
+        }
+
+        if (Extent == "whole" && work.IsReduction && work.Runs.Count > 0 && Numberings.Sum(plan => plan.Kind.InSize ? plan.Size ?? 0 : 0) is var size
+            && size > SheetsAtHand(work) is var tooMany && tooMany)
+        {
+            throw EditionRefusals.ReductionNeverGrows(work, SheetsAtHand(work));
+        }
+    }
+
+    /// <summary>Sheets of a work that could ever bear a number of the edition.</summary>
+    internal static int SheetsAtHand(Work work) => work.Impressions.Count(sheet => sheet.Standing is "kept" or "spare" or "pulled");
+}
