@@ -51,7 +51,7 @@ public sealed record Sale
         ChainDates.RunForwards(work, sheet, Date, sheet.Ownership.Select(link => (link.Kind, link.Passed)));
 
         var to = Buyer is { } buyer ? Owner.Known(buyer) : Owner.Unknown;
-        var consigned = sheet.Whereabouts.LastOrDefault() is { Kind: "consigned" } last ? last : null;
+        var consigned = sheet.Whereabouts is [.., { Kind: "consigned" } last] ? last : null;
         var net = Net ?? (Price is { } price && consigned?.Rate is { } rate ? price - (price * rate / 10_000) : null);
         var link = ChainFacts.Pass(sheet.Id, sheet.Ownership.Count + 1, MoveKind.Sold, sheet.Whose, to, Date, deed);
         deed.Set("ownership", link,

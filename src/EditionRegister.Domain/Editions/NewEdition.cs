@@ -107,8 +107,9 @@ public sealed record NewEdition
             throw EditionRefusals.SecondEditionUndisclosed(work);
         }
 
-        if (Extent == "whole" && work.IsReduction && work.Runs.Count > 0 && Numberings.Sum(plan => plan.Kind.InSize ? plan.Size ?? 0 : 0) is var size
-            && size > SheetsAtHand(work) is var tooMany && tooMany)
+        var size = Numberings.Sum(plan => plan.Kind.InSize ? plan.Size ?? 0 : 0);
+
+        if (Extent == "whole" && work.IsReduction && work.Runs.Count > 0 && size > SheetsAtHand(work))
         {
             throw EditionRefusals.ReductionNeverGrows(work, SheetsAtHand(work));
         }
