@@ -1,0 +1,101 @@
+using EditionRegister.Domain.Dates;
+using EditionRegister.Domain.Editions;
+using EditionRegister.Domain.Facts;
+using EditionRegister.Domain.Numbers;
+using EditionRegister.Store;
+using EditionRegister.UseCases.Choosing;
+using EditionRegister.UseCases.Works;
+
+namespace EditionRegister.UseCases.Editions;
+
+/// <summary>Declares an edition of a work, with its numberings.</summary>
+public sealed class DeclareEdition(RegisterStore store)
+{
+    /// <exception cref="Domain.RefusedException">One of <see cref="EditionRefusals"/>.</exception>
+    public long Run(long work, NewEdition edition) => store.Write("declare-edition", writing =>
+        edition.Declare(writing.Read.WorkOrRefuse(work), writing.On(Root.Work(work))));
+}
+
+/// <summary>Mends a size declared by mistake, while no sheet is signed or has left.</summary>
+public sealed class MendSize(RegisterStore store)
+{
+    /// <param name="edition">The edition.</param>
+    /// <param name="plan">The numbering as it should have been declared.</param>
+    public bool Run(long edition, NumberingPlan plan) => store.Write("mend-size", writing =>
+    {
+        var (work, found) = writing.Read.EditionOrRefuse(edition);
+        var numbering = found.Numberings.FirstOrDefault(one => one.Kind == plan.Kind && one.Notation == plan.Notation)
+            ?? throw EditionRefusals.NoSuchNumbering(plan.ToString(), work);
+        NumberingDeeds.MendSize(work, found, numbering, plan.Size ?? throw EditionRefusals.NumberingNotRead(plan.ToString()), writing.On(Root.Work(work.Id)));
+
+        return true;
+    });
+}
+
+/// <summary>Gives numbers to kept sheets, as piled or by hand, and takes them back while that is honest.</summary>
+public sealed class GiveNumbers(RegisterStore store)
+{
+    /// <summary>The first open numbers of a numbering, to kept sheets in the order of the pile (or to those chosen, in the order named).</summary>
+    /// <param name="edition">The edition.</param>
+    /// <param name="numbering">Which numbering, as in "1-12" or "A/P I-II"; null is the numbered edition itself.</param>
+    /// <param name="choice">Which sheets, or null for all kept ones without a number.</param>
+    public IReadOnlyList<NumberGiven> AsPiled(long edition, string? numbering, ImpressionChoice? choice) => store.Write("give-numbers", writing =>
+    {
+        var (work, found) = writing.Read.EditionOrRefuse(edition);
+        var sheets = choice is null ? null : ImpressionsChosen.Find(writing.Read, choice).Single(chosen => chosen.Work.Id == work.Id).Sheets;
+
+        return NumberGiving.AsPiled(work, found, NumberingNamed(work, found, numbering), sheets, writing.On(Root.Work(work.Id)));
+    });
+
+    /// <summary>To each sheet the number named beside it.</summary>
+    public IReadOnlyList<NumberGiven> ByHand(long edition, ImpressionChoice choice, string numbers) => store.Write("give-numbers", writing =>
+    {
+        var (work, found) = writing.Read.EditionOrRefuse(edition);
+        var sheets = ImpressionsChosen.Find(writing.Read, choice).SelectMany(chosen => chosen.Sheets).ToList();
+
+        return NumberGiving.ByHand(work, found, sheets, NumberGiving.Choose(work, found, NumberRanges.Read(numbers)), writing.On(Root.Work(work.Id)));
+    });
+
+    public int TakeBack(ImpressionChoice choice) =>
+        DeedOnChosen.Run(store, "take-numbers-back", choice, (_, chosen, deed) => NumberGiving.TakeBack(chosen.Work, chosen.Sheets, deed));
+
+    private static Numbering NumberingNamed(Domain.Works.Work work, Edition edition, string? numbering)
+    {
+        if (numbering is null)
+        {
+            return edition.Numberings.FirstOrDefault(one => one.Kind == NumberingKind.Numbered) ?? throw EditionRefusals.NoSuchNumbering("the numbered edition", work);
+        }
+
+        var plan = NumberingPlan.Read(numbering);
+
+        return edition.Numberings.FirstOrDefault(one => one.Kind == plan.Kind && one.Notation == plan.Notation)
+            ?? throw EditionRefusals.NoSuchNumbering(numbering, work);
+    }
+}
+
+/// <summary>States what became of numbers no sheet has: never printed, void, elsewhere, unknown, or open again.</summary>
+public sealed class StateNumberFate(RegisterStore store)
+{
+    /// <summary>Answers how many numbers were stated.</summary>
+    public int Run(long edition, string numbers, string fate, string? note) => store.Write("state-number-fate", writing =>
+    {
+        var (work, found) = writing.Read.EditionOrRefuse(edition);
+        var chosen = NumberGiving.Choose(work, found, NumberRanges.Read(numbers));
+        NumberingDeeds.StateFate(work, found, chosen, fate, note, writing.On(Root.Work(work.Id)));
+
+        return chosen.Count;
+    });
+}
+
+/// <summary>Closes an edition: every number is accounted for, and the matrix's fate is stated.</summary>
+public sealed class CloseEdition(RegisterStore store)
+{
+    /// <exception cref="Domain.RefusedException">edition-not-accounted-for, with everything that is missing.</exception>
+    public bool Run(long edition, RecordedDate? on = null) => store.Write("close-edition", writing =>
+    {
+        var (work, found) = writing.Read.EditionOrRefuse(edition);
+        NumberingDeeds.Close(work, found, on ?? Today.Of(store), writing.On(Root.Work(work.Id)));
+
+        return true;
+    });
+}

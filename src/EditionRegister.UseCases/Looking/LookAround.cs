@@ -1,0 +1,49 @@
+using EditionRegister.Domain.Codes;
+using EditionRegister.Domain.Documents;
+using EditionRegister.Domain.Editions;
+using EditionRegister.Domain.Facts;
+using EditionRegister.Domain.Impressions;
+using EditionRegister.Domain.People;
+using EditionRegister.Domain.Works;
+using EditionRegister.Store;
+using EditionRegister.Store.Reading;
+using EditionRegister.UseCases.Choosing;
+using EditionRegister.UseCases.Works;
+
+namespace EditionRegister.UseCases.Looking;
+
+/// <summary>One impression whole: its work, and every entry that touched that work, newest first.</summary>
+public sealed record ImpressionSeen(Work Work, Impression Impression, IReadOnlyList<LogbookLine> History);
+
+/// <summary>Looks at the register without touching it.</summary>
+public sealed class LookAround(RegisterStore store)
+{
+    /// <exception cref="Domain.RefusedException">code-misread or code-not-found.</exception>
+    public ImpressionSeen Impression(string code) => store.Read(reader =>
+    {
+        var read = RegisterCode.TryParse(code, out var parsed) ? parsed : throw ImpressionRefusals.NotACode(code);
+        var place = reader.FindCode(read.Text) ?? throw ImpressionRefusals.NoSuchCode(read.ToString());
+        var work = reader.Work(place.Work)!;
+
+        return new ImpressionSeen(work, work.Impressions.First(sheet => sheet.Id == place.Impression), reader.EntriesOf(Root.Work(work.Id).ToString()));
+    });
+
+    /// <exception cref="Domain.RefusedException">work-not-found.</exception>
+    public Work Work(long id) => store.Read(reader => reader.WorkOrRefuse(id));
+
+    /// <summary>Every work, whole.</summary>
+    public IReadOnlyList<Work> Works() => store.Read(reader => reader.Works().ToList());
+
+    /// <exception cref="Domain.RefusedException">edition-not-found.</exception>
+    public (Work Work, Edition Edition) Edition(long id) => store.Read(reader => reader.EditionOrRefuse(id));
+
+    public IReadOnlyList<ChosenOfWork> Chosen(ImpressionChoice choice) => store.Read(reader => ImpressionsChosen.Find(reader, choice));
+
+    public AddressBook Book() => store.Read(reader => reader.Book);
+
+    public LogbookHead Head() => store.Read(reader => reader.Head);
+
+    public IReadOnlyList<LogbookLine> Logbook(int newest) => store.Read(reader => reader.NewestEntries(newest));
+
+    public LogbookLine? Entry(long n) => store.Read(reader => reader.Entry(n));
+}

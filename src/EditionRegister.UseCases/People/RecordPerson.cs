@@ -1,0 +1,90 @@
+using EditionRegister.Domain.Facts;
+using EditionRegister.Domain.Text;
+using EditionRegister.Store;
+
+namespace EditionRegister.UseCases.People;
+
+/// <summary>A person or organisation as it is first recorded.</summary>
+public sealed record NewPerson
+{
+    public required string Name { get; init; }
+
+    /// <summary>"Family, Given"; the last word is taken for the family name when not said.</summary>
+    public string? SortName { get; init; }
+
+    public bool IsOrganisation { get; init; }
+
+    /// <summary>A pupil: shown in public only as the policy says.</summary>
+    public bool IsProtected { get; init; }
+
+    /// <summary>Null is full, or initials for a protected person.</summary>
+    public string? PublicName { get; init; }
+
+    public string? Wording { get; init; }
+
+    public string? ClassCode { get; init; }
+
+    public string? Contact { get; init; }
+
+    public string? Note { get; init; }
+
+    /// <summary>Somebody else of a name the address book has already.</summary>
+    public bool IsAnother { get; init; }
+}
+
+/// <summary>Puts someone into the address book.</summary>
+public sealed class RecordPerson(RegisterStore store)
+{
+    /// <exception cref="Domain.RefusedException">name-missing, person-known-already, public-name-unknown, public-wording-missing.</exception>
+    public long Run(NewPerson person) => store.Write("record-person", writing =>
+    {
+        if (string.IsNullOrWhiteSpace(person.Name))
+        {
+            throw PeopleRefusals.NoName();
+        }
+
+        var policy = person.PublicName ?? (person.IsProtected ? "initials" : "full");
+
+        if (!PublicNamePolicies.All.Contains(policy))
+        {
+            throw PeopleRefusals.PolicyUnknown(policy);
+        }
+
+        if (policy == "wording" && string.IsNullOrWhiteSpace(person.Wording))
+        {
+            throw PeopleRefusals.WordingMissing();
+        }
+
+        var folded = SearchText.Fold(person.Name);
+        var known = writing.Read.Book.People.Values.FirstOrDefault(other => other.Name is { } name && SearchText.Fold(name) == folded);
+
+        if (known is not null && !person.IsAnother)
+        {
+            throw PeopleRefusals.KnownAlready(known);
+        }
+
+        return Record(writing.On, writing.Read.Book.People.Keys.DefaultIfEmpty().Max() + 1, person, policy);
+    });
+
+    /// <summary>Writes the facts of a new person under an id.</summary>
+    internal static long Record(Func<Root, Deed> on, long id, NewPerson person, string policy)
+    {
+        var deed = on(Root.Person(id));
+        deed.Set("person", id,
+            ("what", person.IsOrganisation ? "organisation" : "person"),
+            ("name", person.Name.Trim()),
+            ("sort_name", person.SortName ?? (person.IsOrganisation ? person.Name.Trim() : SortNameOf(person.Name.Trim()))),
+            ("protected", person.IsProtected ? "yes" : "no"),
+            ("public_name", policy),
+            ("public_wording", person.Wording),
+            ("class_code", person.ClassCode),
+            ("contact", person.Contact),
+            ("note", person.Note),
+            ("erased", "no"));
+
+        return id;
+    }
+
+    private static string SortNameOf(string name) =>
+        name.LastIndexOf(' ') is var space and > 0 ? $"{name[(space + 1)..]}, {name[..space]}" : name;
+}

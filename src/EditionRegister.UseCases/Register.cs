@@ -1,0 +1,87 @@
+using EditionRegister.Domain;
+using EditionRegister.Formats.Settings;
+using EditionRegister.Store;
+using EditionRegister.UseCases.Checking;
+using EditionRegister.UseCases.Documents;
+using EditionRegister.UseCases.Editions;
+using EditionRegister.UseCases.Impressions;
+using EditionRegister.UseCases.Inventory;
+using EditionRegister.UseCases.Looking;
+using EditionRegister.UseCases.Moves;
+using EditionRegister.UseCases.People;
+using EditionRegister.UseCases.Works;
+
+namespace EditionRegister.UseCases;
+
+/// <summary>An open register: its settings, and everything a person can do with it.</summary>
+public sealed class Register
+{
+    private Register(RegisterStore store, RegisterSettings settings)
+    {
+        Store = store;
+        Settings = settings;
+    }
+
+    public RegisterFolder Folder => Store.Folder;
+
+    public RegisterSettings Settings { get; }
+
+    public TimeProvider Time => Store.Time;
+
+    public RecordPerson RecordPerson => new(Store);
+
+    public RecordPlace RecordPlace => new(Store);
+
+    public RecordWork RecordWork => new(Store);
+
+    public EditWork EditWork => new(Store);
+
+    public RecordMatrix RecordMatrix => new(Store);
+
+    public StateMatrixFate StateMatrixFate => new(Store);
+
+    public RecordPrintRun RecordPrintRun => new(Store);
+
+    public SortPulls SortPulls => new(Store);
+
+    public DeclareEdition DeclareEdition => new(Store);
+
+    public MendSize MendSize => new(Store);
+
+    public GiveNumbers GiveNumbers => new(Store);
+
+    public StateNumberFate StateNumberFate => new(Store);
+
+    public CloseEdition CloseEdition => new(Store);
+
+    public InscribeImpressions InscribeImpressions => new(Store);
+
+    public PriceImpressions PriceImpressions => new(Store);
+
+    public PutAway PutAway => new(Store);
+
+    public Consign Consign => new(Store);
+
+    public ReturnImpressions ReturnImpressions => new(Store);
+
+    public SellImpressions SellImpressions => new(Store);
+
+    public CheckRegister CheckRegister => new(Store);
+
+    public LookAround LookAround => new(Store);
+
+    internal RegisterStore Store { get; }
+
+    /// <exception cref="RefusedException">There is no register, it cannot be opened, or its settings cannot be read.</exception>
+    public static Register Open(RegisterFolder folder, Surroundings? surroundings = null, long? by = null)
+    {
+        var settings = ReadSettings(folder);
+
+        return new Register(new RegisterStore(folder, surroundings ?? Surroundings.Usual, by ?? settings.By), settings);
+    }
+
+    private static RegisterSettings ReadSettings(RegisterFolder folder) =>
+        File.Exists(folder.Settings)
+            ? RegisterToml.Read(File.ReadAllText(folder.Settings), folder.Settings)
+            : new RegisterSettings { Name = Path.GetFileName(folder.FullPath) };
+}
