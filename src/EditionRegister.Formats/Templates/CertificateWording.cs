@@ -31,14 +31,24 @@ public sealed record CertificateWording
     /// <summary>Printed before the number and head of the logbook.</summary>
     public string Logbook => _words["logbook"];
 
+    /// <summary>Before the number of each page, where there are several.</summary>
+    public string Page => _words["page"];
+
+    /// <summary>The language of these words, BCP 47.</summary>
+    public string Language => _words["language"];
+
     /// <exception cref="RefusedException">A key is unknown, missing, or has no words; told with file and line.</exception>
     public static CertificateWording Load(string? overrideFolder)
     {
-        string[] keys = ["heading", "signature-line", "date-line", "caution", "logbook", .. LabelKeys.Select(key => "labels." + key)];
+        string[] keys = ["heading", "signature-line", "date-line", "caution", "logbook", "page", "language", .. LabelKeys.Select(key => "labels." + key)];
         var (text, fileName) = Templates.Read(File, overrideFolder);
         var toml = TomlText.Parse(text, fileName, keys);
 
-        return new(keys.ToDictionary(key => key, key => Words(toml, key), StringComparer.Ordinal));
+        CertificateWording wording = new(keys.ToDictionary(key => key, key => Words(toml, key), StringComparer.Ordinal));
+
+        return wording.Language.All(c => char.IsAsciiLetterOrDigit(c) || c == '-')
+            ? wording
+            : throw toml.Wrong("language", "must be a language tag, such as \"en\" or \"de-CH\"");
     }
 
     /// <exception cref="KeyNotFoundException">The key is not among <see cref="LabelKeys"/>.</exception>

@@ -44,7 +44,7 @@ public sealed class CertificateWordingTests : IDisposable
 
         var refused = Assert.Throws<RefusedException>(() => CertificateWording.Load(_own.Path));
 
-        Assert.Equal($"{path} was not read: labels.state is missing (line 19 is where it is looked for). Add it.", refused.Message);
+        Assert.Equal($"{path} was not read: labels.state is missing (line 25 is where it is looked for). Add it.", refused.Message);
     }
 
     [Fact]
