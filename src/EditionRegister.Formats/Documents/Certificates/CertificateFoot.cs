@@ -31,7 +31,7 @@ internal sealed class CertificateFoot
         (_grid, _type, _statement, _parts) = (grid, type, statement, parts);
         _qr = statement.Link is { } link ? QrMatrix.Of(link) : null;
         _side = _qr is null ? 0 : QrFit.Side(_qr, QrSide, LargestQrSide, statement.Code);
-        _underCode = new(parts.UnderCode, ValueFloor + 0.5, grid, type);
+        _underCode = new(parts.UnderCode, ValueFloor + 0.5, 0.3, grid, type);
         _caution = Caution.Wrap(statement.Caution, grid.Width, type);
         _sentence = Logbook.Wrap(sentence, grid.Width, type);
         _head = Head.Wrap(LogbookLine.Of(head), grid.Width, type);

@@ -18,7 +18,7 @@ internal sealed record CertificateGrid(PageSize Page)
 
     public double Width => Right - Left;
 
-    public double LabelRight => Left + 42;
+    public double LabelRight => Left + 38;
 
     public double LabelWidth => LabelRight - Left;
 

@@ -8,6 +8,9 @@ namespace EditionRegister.Formats.Documents.Certificates;
 /// <summary>The head of the first page: heading, the pencilled number beside the title, the maker beneath.</summary>
 internal sealed class CertificateHead(CertificateGrid grid, Typesetter type)
 {
+    // Of an upright capital, in ems: what stands beside it is set to its top.
+    private const double CapitalHeight = 0.71;
+
     private const double LargestTitle = 27;
     private const double SmallestTitle = 13;
     private const int MostTitleLines = 3;
@@ -18,11 +21,11 @@ internal sealed class CertificateHead(CertificateGrid grid, Typesetter type)
         List<StatementLine> tooLong = [];
         var y = PlaceHeading(page, heading);
 
-        y = PlaceTitle(page, y + 10, parts.Title, out var baseline) ?? TooLong(parts.Title, y);
+        y = PlaceTitle(page, y + 12, parts.Title, out var baseline) ?? TooLong(parts.Title, y);
         _ = PlaceNumber(page, baseline, parts.Number) ?? TooLong(parts.Number, y);
         y = PlaceMaker(page, y, parts.Maker) ?? TooLong(parts.Maker, y);
 
-        return (y + 4, tooLong);
+        return (y + 5, tooLong);
 
         double TooLong(StatementLine? line, double at)
         {
@@ -61,7 +64,7 @@ internal sealed class CertificateHead(CertificateGrid grid, Typesetter type)
             page.Add(fitting.Setting.At(grid.Axis, at += fitting.Setting.Leading, line));
         }
 
-        return at + 3;
+        return at + 3.5;
     }
 
     // One large line, else two or three smaller ones.
@@ -98,7 +101,7 @@ internal sealed class CertificateHead(CertificateGrid grid, Typesetter type)
             if (Number(size).Width(number.Value, type) <= grid.LabelWidth)
             {
                 page.Add(Number(size).EndingAt(grid.LabelRight, baseline, number.Value, type));
-                page.Add(Caption.EndingAt(grid.LabelRight, baseline + 5, number.Label, type));
+                page.Add(Caption.EndingAt(grid.LabelRight, baseline - (size * CapitalHeight * Typesetter.Point) - 3, number.Label, type));
                 return baseline;
             }
         }
@@ -117,6 +120,8 @@ internal sealed class CertificateHead(CertificateGrid grid, Typesetter type)
         {
             page.Add(Maker.At(grid.Axis, y += Maker.Leading, line));
         }
+
+        page.Add(Caption.EndingAt(grid.LabelRight, y - ((lines.Count - 1) * Maker.Leading), maker.Label, type));
 
         return y + 3;
     }

@@ -13,6 +13,10 @@ internal sealed class CertificateLayout(CertificateStatement statement, LogbookH
     // Kept free at the bottom of each page for its number, where there are several.
     private const double FolioHeight = 6;
 
+    // Space between rows, in lines.
+    private const double MostAir = 0.5;
+    private const double LeastAir = 0.25;
+
     private readonly CertificateGrid _grid = new(statement.Page);
     private readonly CertificateParts _parts = new(statement, wording);
     private readonly List<PageBuilder> _pages = [];
@@ -38,30 +42,33 @@ internal sealed class CertificateLayout(CertificateStatement statement, LogbookH
         return [.. _pages.Select(built => built.Build())];
     }
 
-    private CertificateRows? OnOnePage(StatementLine[] lines, double room)
-    {
-        for (var size = ValueSize; size >= ValueFloor; size -= 0.25)
-        {
-            CertificateRows rows = new(lines, size, _grid, type);
+    // Airy where there is room, then closer, then smaller.
+    private CertificateRows? OnOnePage(StatementLine[] lines, double room) =>
+        Manners().Select(manner => new CertificateRows(lines, manner.Size, manner.Air, _grid, type))
+            .FirstOrDefault(rows => rows.Height <= room);
 
-            if (rows.Height <= room)
-            {
-                return rows;
-            }
+    private static IEnumerable<(double Size, double Air)> Manners()
+    {
+        for (var air = MostAir; air >= LeastAir; air -= 0.05)
+        {
+            yield return (ValueSize, air);
         }
 
-        return null;
+        for (var size = ValueSize; size >= ValueFloor; size -= 0.25)
+        {
+            yield return (size, LeastAir);
+        }
     }
 
     private void OverPages(PageBuilder page, StatementLine[] lines, double top, CertificateFoot foot)
     {
-        CertificateRows rows = new(lines, ValueFloor + 1, _grid, type);
+        CertificateRows rows = new(lines, ValueFloor, LeastAir, _grid, type);
         var bottom = _grid.Bottom - FolioHeight;
         var y = top;
 
         foreach (var line in rows.Lines)
         {
-            if (y + rows.HeightOf(line) > bottom)
+            if (y + rows.HeightTogether(line) > bottom)
             {
                 (page, y) = Continue();
             }

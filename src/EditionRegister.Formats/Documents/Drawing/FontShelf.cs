@@ -2,7 +2,6 @@ using System.Collections.Concurrent;
 using System.Globalization;
 using System.Text;
 using EditionRegister.Formats.Documents.Layout;
-using SkiaSharp;
 
 namespace EditionRegister.Formats.Documents.Drawing;
 
@@ -12,7 +11,7 @@ internal sealed class FontShelf : IDisposable
     private static readonly ConcurrentDictionary<Face, byte[]> Shipped = new();
 
     private readonly Dictionary<Face, ShelfFont> _fonts = [];
-    private readonly Dictionary<(string Family, int Weight, int Slant), ShelfFont> _system = [];
+    private readonly Dictionary<string, ShelfFont> _system = [];
     private readonly Dictionary<Rune, ShelfFont?> _fallbacks = [];
 
     public ShelfFont Of(Face face)
@@ -53,26 +52,18 @@ internal sealed class FontShelf : IDisposable
 
     private ShelfFont? OpenFallback(Rune rune)
     {
-        using var typeface = SKFontManager.Default.MatchCharacter(rune.Value);
-        var index = 0;
-        using var stream = typeface?.OpenStream(out index);
+        // One that is open already is preferred, so that a title does not change its face from letter to letter.
+        if (_system.Values.FirstOrDefault(open => open.Has(rune)) is { } known)
+        {
+            return known;
+        }
 
-        if (typeface is null || stream is null || stream.Length == 0)
+        if (SystemFonts.With(rune) is not { } found)
         {
             return null;
         }
 
-        var key = (typeface.FamilyName, typeface.FontWeight, (int)typeface.FontSlant);
-
-        if (!_system.TryGetValue(key, out var font))
-        {
-            var data = new byte[stream.Length];
-            stream.Read(data, data.Length);
-            _system[key] = font = new ShelfFont(data, index);
-        }
-
-        // A match by name only must not become an empty space.
-        return font.Has(rune) ? font : null;
+        return _system[found.Key] = found.Open();
     }
 
     private static bool IsInvisible(Rune rune) => Rune.GetUnicodeCategory(rune)
