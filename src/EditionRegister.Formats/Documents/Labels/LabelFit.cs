@@ -9,24 +9,24 @@ internal static class LabelFit
     /// <summary>Points: no text on a label is smaller.</summary>
     public const double Floor = 6;
 
-    /// <summary>Millimetres from line to line for each point of size.</summary>
-    public const double LeadingOfSize = Typesetter.Point * 1.22;
-
-    private const double LeadSize = 11.5;
+    private const double LargestLead = 11;
 
     // Smaller than this on one line, two lines of larger letters read better.
-    private const double LeastOnOneLine = 8.5;
+    private const double LeastOnOneLine = 9;
 
-    private const double OthersToLead = 0.72;
+    // Smaller than this with whole words, a broken word reads better.
+    private const double LeastWithWholeWords = 7.5;
 
-    /// <returns>Null if it does not fit even at the floor with words broken.</returns>
-    public static LabelText? Fit(IReadOnlyList<string> lines, double width, double height, Typesetter type)
+    private const double OthersToLead = 0.74;
+
+    /// <summary>On one line each, else wrapped at spaces, else with long words broken, each time as large as fits; null if nothing does.</summary>
+    public static LabelText? Fit(IReadOnlyList<string> lines, double width, Func<LabelText, bool> fits, Typesetter type)
     {
-        var oneLineEach = Sizes(LeastOnOneLine).Select(size => Set(lines, size, width, type, Breaking.None));
-        var wrapped = Sizes(Floor).Select(size => Set(lines, size, width, type, Breaking.Spaces));
-        var last = new[] { Set(lines, Floor, width, type, Breaking.Words) };
+        var tries = Sizes(LargestLead, LeastOnOneLine).Select(size => Set(lines, size, width, type, Breaking.None))
+            .Concat(Sizes(LargestLead, LeastWithWholeWords).Select(size => Set(lines, size, width, type, Breaking.Spaces)))
+            .Concat(Sizes(LeastOnOneLine, Floor).Select(size => Set(lines, size, width, type, Breaking.Words)));
 
-        return oneLineEach.Concat(wrapped).Concat(last).FirstOrDefault(text => text is not null && text.Height <= height);
+        return tries.FirstOrDefault(text => text is not null && fits(text));
     }
 
     private enum Breaking
@@ -36,9 +36,9 @@ internal static class LabelFit
         Words,
     }
 
-    private static IEnumerable<double> Sizes(double smallest)
+    private static IEnumerable<double> Sizes(double largest, double smallest)
     {
-        for (var size = LeadSize; size >= smallest; size -= 0.25)
+        for (var size = largest; size >= smallest; size -= 0.25)
         {
             yield return size;
         }
@@ -46,11 +46,12 @@ internal static class LabelFit
 
     private static LabelText? Set(IReadOnlyList<string> lines, double size, double width, Typesetter type, Breaking breaking)
     {
-        List<(Setting, string)> set = [];
+        List<(Setting, string, bool)> set = [];
+        var others = Others(lines, size, width, type);
 
         for (var i = 0; i < lines.Count; i++)
         {
-            var setting = i == 0 ? new Setting(Face.SerifSemiBold, size) : new Setting(Face.Serif, Math.Max(Floor, size * OthersToLead));
+            var setting = i == 0 ? new Setting(Face.SerifSemiBold, size) : others;
             var wrapped = breaking == Breaking.Words ? setting.Wrap(lines[i], width, type) : setting.WrapWhole(lines[i], width, type);
 
             if (wrapped is null || (breaking == Breaking.None && wrapped.Count > 1))
@@ -58,9 +59,20 @@ internal static class LabelFit
                 return null;
             }
 
-            set.AddRange(wrapped.Select(words => (setting, words)));
+            set.AddRange(wrapped.Select((words, line) => (setting, words, i == 1 && line == 0)));
         }
 
         return new(set);
+    }
+
+    // All the other lines in one size, and rather a little smaller than over two lines.
+    private static Setting Others(IReadOnlyList<string> lines, double lead, double width, Typesetter type)
+    {
+        var largest = Math.Max(Floor, lead * OthersToLead);
+        var whole = Sizes(largest, Floor)
+            .Select(size => new Setting(Face.Serif, size))
+            .FirstOrDefault(setting => lines.Skip(1).All(line => setting.Width(line, type) <= width));
+
+        return whole ?? new Setting(Face.Serif, largest);
     }
 }

@@ -16,7 +16,14 @@ internal sealed class LabelLayout(Typesetter type)
     private const double LargestQr = 30;
 
     // Air between text and code.
-    private const double Gap = 0.8;
+    private const double Gap = 1.4;
+
+    // In ems: the height of a capital, and that of one with an accent.
+    private const double Capital = 0.715;
+    private const double Accented = 1;
+
+    // Below this the label's whole height is used, however it lies beside the QR code.
+    private const double LeastAligned = 9;
 
     public void Place(PageBuilder page, Box box, Label label)
     {
@@ -24,14 +31,19 @@ internal sealed class LabelLayout(Typesetter type)
         var qrBox = qr is null ? (Box?)null : QrBox(box, qr, label.Code);
         var left = box.X + Safety + 0.5;
         var width = (qrBox?.X ?? box.X + box.Width - Safety) - left;
-        var bottom = box.Y + box.Height - Safety;
         var code = CodeSetting(label.Code, width) ?? throw TooNarrow(label);
-        var codeHeight = code.Size * LabelFit.LeadingOfSize;
-        var room = box.Height - (2 * Safety) - codeHeight - Gap;
-        var text = LabelFit.Fit(label.Lines, width, room, type) ?? throw TooLong(label);
 
-        PlaceText(page, text, left, box.Y + Safety);
-        page.Add(code.At(left, bottom - (codeHeight * 0.25), label.Code));
+        var (top, bottom) = (box.Y + Safety, box.Y + box.Height - Safety);
+        var text = qr is null ? null : BesideQr(label, qr, qrBox!.Value, width, code, ref top, ref bottom);
+        var above = text is null ? Accented : Capital;
+        text ??= LabelFit.Fit(label.Lines, width, Fits(Accented, top, bottom, code), type) ?? throw TooLong(label);
+
+        foreach (var (setting, words, baseline) in text.Placed(above))
+        {
+            page.Add(setting.At(left, top + baseline, words));
+        }
+
+        page.Add(code.At(left, bottom, label.Code));
 
         if (qr is not null)
         {
@@ -39,15 +51,24 @@ internal sealed class LabelLayout(Typesetter type)
         }
     }
 
-    private static void PlaceText(PageBuilder page, LabelText text, double left, double y)
+    // Where there is room for it, the first line starts level with the code's modules and the last stands on their foot.
+    private LabelText? BesideQr(Label label, QrMatrix qr, Box qrBox, double width, Setting code, ref double top, ref double bottom)
     {
-        foreach (var (setting, words) in text.Lines)
+        var quiet = qrBox.Width / qr.ModulesWithQuiet * QrMatrix.QuietModules;
+        var highest = top + ((Accented - Capital) * LeastAligned * 1.3 * Typesetter.Point);
+        var (from, to) = (Math.Max(qrBox.Y + quiet, highest), qrBox.Y + qrBox.Height - quiet);
+
+        if (LabelFit.Fit(label.Lines, width, Fits(Capital, from, to, code), type) is not { LeadSize: >= LeastAligned } text)
         {
-            var height = setting.Size * LabelFit.LeadingOfSize;
-            page.Add(setting.At(left, y + (height * 0.82), words));
-            y += height;
+            return null;
         }
+
+        (top, bottom) = (from, to);
+        return text;
     }
+
+    private static Func<LabelText, bool> Fits(double above, double top, double bottom, Setting code) =>
+        text => top + text.Height(above) + Gap <= bottom - (code.Size * Capital * Typesetter.Point);
 
     // The quiet zone may lie in the safety strip, the modules may not.
     private static Box QrBox(Box box, QrMatrix qr, string code)

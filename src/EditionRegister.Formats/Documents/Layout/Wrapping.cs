@@ -56,26 +56,46 @@ internal static class Wrapping
         return true;
     }
 
-    // All full lines of an overlong word are added; what is left of it starts the next line.
+    // All full lines of an overlong word are added; what is left of it starts the next line, and is never a letter or two.
     private static string BreakWord(string word, Func<string, bool> fits, List<string> lines)
     {
-        var line = "";
+        const int fewest = 3;
+        List<string> line = [];
+        List<string> before = [];
+
+        foreach (var letter in Letters(word))
+        {
+            if (line.Count > 0 && !fits(string.Concat(line).TrimEnd() + letter.TrimEnd()))
+            {
+                AddLine(before);
+                (before, line) = (line, []);
+            }
+
+            line.Add(letter);
+        }
+
+        var missing = Math.Min(fewest - line.Count, before.Count - fewest);
+
+        if (missing > 0)
+        {
+            line.InsertRange(0, before[^missing..]);
+            before.RemoveRange(before.Count - missing, missing);
+        }
+
+        AddLine(before);
+        return string.Concat(line);
+
+        void AddLine(List<string> full) => lines.AddRange(full.Count == 0 ? [] : [string.Concat(full)]);
+    }
+
+    private static IEnumerable<string> Letters(string word)
+    {
         var letters = StringInfo.GetTextElementEnumerator(word);
 
         while (letters.MoveNext())
         {
-            var letter = letters.GetTextElement();
-
-            if (line.Length > 0 && !fits((line + letter).TrimEnd()))
-            {
-                lines.Add(line);
-                line = "";
-            }
-
-            line += letter;
+            yield return letters.GetTextElement();
         }
-
-        return line;
     }
 
     // Each piece ends with the spaces after it, so that pieces joined are the text again.
