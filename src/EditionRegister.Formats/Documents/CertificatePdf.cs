@@ -1,0 +1,33 @@
+using System.Globalization;
+using EditionRegister.Domain;
+using EditionRegister.Domain.Documents;
+using EditionRegister.Formats.Documents.Certificates;
+using EditionRegister.Formats.Documents.Drawing;
+using EditionRegister.Formats.Templates;
+
+namespace EditionRegister.Formats.Documents;
+
+/// <summary>Draws a certificate as a PDF: the same statement and head give the same bytes.</summary>
+public static class CertificatePdf
+{
+    /// <summary>Leaves the stream open.</summary>
+    /// <exception cref="RefusedException">The link is too long for a QR code that a phone can read.</exception>
+    public static void Write(Stream stream, CertificateStatement statement, LogbookHead head, CertificateWording wording)
+    {
+        ArgumentNullException.ThrowIfNull(statement);
+        ArgumentNullException.ThrowIfNull(wording);
+
+        using Typesetter type = new();
+        var pages = new CertificateLayout(statement, head, wording, type).Pages();
+        PdfDrawing.Draw(stream, pages, type, new($"{statement.Heading} {statement.Code}", wording.Language, IssuedOn(statement)));
+    }
+
+    // A day without a time of day; what is no full date leaves the first day that a PDF can tell safely.
+    private static DateTime IssuedOn(CertificateStatement statement) =>
+        DateTime.TryParseExact(
+            statement.Issued.Length >= 10 ? statement.Issued[..10] : statement.Issued,
+            "yyyy-MM-dd",
+            CultureInfo.InvariantCulture,
+            DateTimeStyles.AssumeUniversal | DateTimeStyles.AdjustToUniversal,
+            out var day) ? day : DateTime.UnixEpoch;
+}

@@ -1,0 +1,107 @@
+using EditionRegister.Domain;
+using EditionRegister.Domain.Documents;
+using EditionRegister.Formats.Documents.Drawing;
+using EditionRegister.Formats.Documents.Layout;
+using EditionRegister.Formats.Documents.Qr;
+
+namespace EditionRegister.Formats.Documents.Labels;
+
+/// <summary>Decides one label: text on the left from the top, the code at the foot, the QR code on the right.</summary>
+internal sealed class LabelLayout(Typesetter type)
+{
+    /// <summary>Millimetres inside the edge of a label where no text is printed, for what printer and knife get wrong.</summary>
+    public const double Safety = 1.5;
+
+    private const double WidestQrShare = 0.45;
+    private const double LargestQr = 30;
+
+    // Air between text and code.
+    private const double Gap = 1.4;
+
+    // In ems: the height of a capital, and that of one with an accent.
+    private const double Capital = 0.715;
+    private const double Accented = 1;
+
+    // Below this the label's whole height is used, however it lies beside the QR code.
+    private const double LeastAligned = 9;
+
+    public void Place(PageBuilder page, Box box, Label label)
+    {
+        var qr = label.Link is { } link ? QrMatrix.Of(link) : null;
+        var qrBox = qr is null ? (Box?)null : QrBox(box, qr, label.Code);
+        var left = box.X + Safety + 0.5;
+        var width = (qrBox?.X ?? box.X + box.Width - Safety) - left;
+        var code = CodeSetting(label.Code, width) ?? throw TooNarrow(label);
+
+        var (top, bottom) = (box.Y + Safety, box.Y + box.Height - Safety);
+        var text = qr is null ? null : BesideQr(label, qr, qrBox!.Value, width, code, ref top, ref bottom);
+        var above = text is null ? Accented : Capital;
+        text ??= LabelFit.Fit(label.Lines, width, Fits(Accented, top, bottom, code), type) ?? throw TooLong(label);
+
+        foreach (var (setting, words, baseline) in text.Placed(above))
+        {
+            page.Add(setting.At(left, top + baseline, words));
+        }
+
+        page.Add(code.At(left, bottom, label.Code));
+
+        if (qr is not null)
+        {
+            page.Qr(qrBox!.Value, qr);
+        }
+    }
+
+    // Where there is room for it, the first line starts level with the code's modules and the last stands on their foot.
+    private LabelText? BesideQr(Label label, QrMatrix qr, Box qrBox, double width, Setting code, ref double top, ref double bottom)
+    {
+        var quiet = qrBox.Width / qr.ModulesWithQuiet * QrMatrix.QuietModules;
+        var highest = top + ((Accented - Capital) * LeastAligned * 1.3 * Typesetter.Point);
+        var (from, to) = (Math.Max(qrBox.Y + quiet, highest), qrBox.Y + qrBox.Height - quiet);
+
+        if (LabelFit.Fit(label.Lines, width, Fits(Capital, from, to, code), type) is not { LeadSize: >= LeastAligned } text)
+        {
+            return null;
+        }
+
+        (top, bottom) = (from, to);
+        return text;
+    }
+
+    private static Func<LabelText, bool> Fits(double above, double top, double bottom, Setting code) =>
+        text => top + text.Height(above) + Gap <= bottom - (code.Size * Capital * Typesetter.Point);
+
+    // The quiet zone may lie in the safety strip, the modules may not.
+    private static Box QrBox(Box box, QrMatrix qr, string code)
+    {
+        var largest = Math.Min(box.Height, box.Width / 2);
+        var preferred = Math.Min(Math.Min(box.Height - 1, box.Width * WidestQrShare), LargestQr);
+        var side = QrFit.Side(qr, preferred, largest, code);
+        var quiet = side / qr.ModulesWithQuiet * QrMatrix.QuietModules;
+        var inset = Math.Max(0, Safety - quiet);
+
+        return new(box.X + box.Width - side - inset, box.Y + ((box.Height - side) / 2), side, side);
+    }
+
+    private Setting? CodeSetting(string code, double width)
+    {
+        for (var size = 9.5; size >= LabelFit.Floor; size -= 0.25)
+        {
+            Setting setting = new(Face.SansSemiBold, size, Tracking: 0.2);
+
+            if (setting.Width(code, type) <= width)
+            {
+                return setting;
+            }
+        }
+
+        return null;
+    }
+
+    private static RefusedException TooNarrow(Label label) => new(
+        "label-too-narrow",
+        $"No labels were written: the code {label.Code} does not fit beside its QR code. Choose larger labels, or print without links.");
+
+    private static RefusedException TooLong(Label label) => new(
+        "label-text-too-long",
+        $"No labels were written: the text of {label.Code} does not fit on its label even at 6 points. Choose larger labels or fewer lines.");
+}
