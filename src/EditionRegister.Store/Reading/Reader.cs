@@ -45,6 +45,10 @@ public sealed partial class Reader
     /// <summary>The sheet a code was given to once, whether or not its row still stands.</summary>
     public long? SheetOfCode(string code) => Rows<long?>("SELECT sheet FROM code WHERE code = @1", [code], row => row.GetInt64(0)).FirstOrDefault();
 
+    /// <summary>Works of that title, case and accents ignored.</summary>
+    public IReadOnlyList<long> WorksTitled(string title) =>
+        Rows("SELECT id FROM work WHERE search = @1 ORDER BY id", [Domain.Text.SearchText.Fold(title)], row => row.GetInt64(0));
+
     public long? EditionsWork(long edition) => Rows<long?>("SELECT work FROM edition WHERE id = @1", [edition], row => row.GetInt64(0)).FirstOrDefault();
 
     /// <summary>The batch that read in a file of these bytes and still stands.</summary>

@@ -1,0 +1,155 @@
+using EditionRegister.Domain.Chains;
+using EditionRegister.Domain.Codes;
+using EditionRegister.Domain.Editions;
+using EditionRegister.Domain.Facts;
+using EditionRegister.Domain.Works;
+using EditionRegister.Store.Logbook;
+using EditionRegister.UseCases.Works;
+
+namespace EditionRegister.UseCases.ReadingIn;
+
+/// <summary>Writes what a file lists: an entry for each person, place and work, all of one batch.</summary>
+internal sealed class BatchWriter(Writing writing, long batch)
+{
+    private readonly BatchNames _names = new(writing);
+    private readonly Func<RegisterCode> _draw = CodeDrawing.From(writing);
+    private long _nextWork = writing.Read.WorkIds() is [.., var last] ? last + 1 : 1;
+
+    public int NewWorks { get; private set; }
+
+    public void Write(ListedWork listed)
+    {
+        var id = listed.Known?.Id ?? _nextWork++;
+        long? maker = listed.First.Maker is { } name ? _names.Person(name) : null;
+
+        // People and places come first in the batch, since a work's facts point at them.
+        var places = listed.Rows.Select(row => (Row: row, Where: PositionOf(row), Whose: OwnerOf(row, maker))).ToList();
+        var deed = writing.On(Root.Work(id));
+
+        if (listed.Known is null)
+        {
+            NewWorks++;
+            MakeWork(listed.First, maker).Record(id, deed);
+        }
+
+        var numberings = Editions(listed, id, deed);
+        var ordinal = listed.Known?.Runs.Select(run => run.Ordinal).DefaultIfEmpty().Max() ?? 0;
+
+        foreach (var run in places.GroupBy(place => (place.Row.Paper, place.Row.State, place.Row.Printed, place.Row.ImageHeight, place.Row.ImageWidth, place.Row.SheetHeight, place.Row.SheetWidth)))
+        {
+            var runId = MakeRun(run.First().Row, id, ++ordinal, deed);
+            var inPile = 0;
+
+            foreach (var (row, where, whose) in run)
+            {
+                MakeSheet(row, new NewSheet(runId, ++inPile, row.Code ?? _draw(), row.Standing), (where, whose), numberings.GetValueOrDefault(row), deed);
+            }
+        }
+    }
+
+    private static NewWork MakeWork(ReadRow row, long? maker) => new()
+    {
+        Title = row.Title,
+        Untitled = row.TitleState == "untitled",
+        TitleUnknown = row.TitleState == "unknown",
+        Makers = maker is { } known ? [known] : [],
+        MakerUnknown = maker is null,
+        Year = row.Year,
+        Technique = row.Technique,
+    };
+
+    private static long MakeRun(ReadRow row, long work, int ordinal, Deed deed)
+    {
+        var id = deed.NewId("print_run");
+        deed.Set("print_run", id,
+            ("work", work), ("ordinal", ordinal), ("purpose", "unknown"), ("paper", row.Paper), ("state", row.State),
+            ("image_height", row.ImageHeight), ("image_width", row.ImageWidth), ("sheet_height", row.SheetHeight), ("sheet_width", row.SheetWidth));
+        deed.SetDate("print_run", id, "printed", row.Printed);
+
+        return id;
+    }
+
+    private static Dictionary<ReadRow, (long Numbering, int? Number)> Editions(ListedWork listed, long work, Deed deed)
+    {
+        Dictionary<ReadRow, (long, int?)> given = new(ReferenceEqualityComparer.Instance);
+        var ordinal = listed.Known?.Editions.Select(edition => edition.Ordinal).DefaultIfEmpty().Max() ?? 0;
+
+        foreach (var edition in listed.Editions)
+        {
+            var known = KnownEditions.Edition(listed.Known, edition);
+            var id = known?.Id ?? MakeEdition(edition, work, ++ordinal, deed);
+            var place = known?.Numberings.Select(numbering => numbering.Ordinal).DefaultIfEmpty().Max() ?? 0;
+
+            foreach (var numbering in edition.Numberings)
+            {
+                var there = KnownEditions.Numbering(known, numbering);
+                var numberingId = there?.Id ?? NewEdition.AddNumbering(
+                    id, ++place, new NumberingPlan(numbering.Kind, numbering.Notation, numbering.Size, numbering.SizeState), known?.Extent ?? edition.Extent, deed);
+                var everyNumber = there is null && numbering.Size is not null && (known?.Extent ?? edition.Extent) != "someone-elses";
+
+                foreach (var row in numbering.Rows)
+                {
+                    var number = numbering.OrdinalOf(row);
+                    given[row] = (numberingId, number);
+
+                    if (number is { } one && !everyNumber && there?.Numbers.Any(slot => slot.Ordinal == one) != true)
+                    {
+                        NewEdition.AddNumber(numberingId, one, "open", deed);
+                    }
+                }
+            }
+        }
+
+        return given;
+    }
+
+    private static long MakeEdition(ListedEdition edition, long work, int ordinal, Deed deed)
+    {
+        var id = deed.NewId("edition");
+        deed.Set("edition", id,
+            ("work", work), ("ordinal", ordinal), ("kind", edition.Kind), ("extent", edition.Extent), ("closed", edition.Extent == "whole" ? "no" : "unknown"));
+
+        return id;
+    }
+
+    private void MakeSheet(ReadRow row, NewSheet sheet, (Position Where, Owner Whose) chains, (long Numbering, int? Number) given, Deed deed)
+    {
+        var listed = sheet with { Id = writing.Read.SheetOfCode(sheet.Code.Text), FirstMove = MoveKind.AsListed, FirstTransfer = MoveKind.OwnedAsListed };
+        var id = listed.Record(chains.Where, chains.Whose, Domain.Dates.RecordedDate.None, deed);
+        deed.Set("impression", id,
+            ("signed", row.Signed), ("pencilled", row.Pencilled), ("condition", row.Condition), ("note", row.Notes),
+            ("for_sale", row.FreeToSell ?? "by-custom"), ("asking", row.Asking), ("asking_currency", row.Asking is null ? null : row.Currency));
+
+        if (given.Numbering != 0)
+        {
+            deed.Set("impression", id, ("numbering", given.Numbering), ("number", given.Number));
+        }
+
+        var inscriptions = new[] { row.NotPlain, row.Inscription }.OfType<string>().ToList();
+
+        for (var i = 0; i < inscriptions.Count; i++)
+        {
+            deed.Set("inscription", deed.NewId("inscription"),
+                ("impression", id), ("ordinal", i + 1), ("side", "unknown"), ("manner", "unknown"), ("text", inscriptions[i]));
+        }
+
+        foreach (var (header, value) in row.Kept)
+        {
+            deed.Set("kept_column", deed.NewId("kept_column"), ("impression", id), ("batch", batch), ("line", row.Line), ("header", header), ("value", value));
+        }
+    }
+
+    private Position PositionOf(ReadRow row)
+    {
+        long? holder = row.With is { } with ? _names.Person(with) : null;
+
+        return row.Place is { } place ? Position.InPlace(_names.Place(place, holder))
+            : holder is { } known ? Position.With(known)
+            : Position.Unknown;
+    }
+
+    private Owner OwnerOf(ReadRow row, long? maker) =>
+        row.Owner is { } owner ? Owner.Known(_names.Person(owner))
+        : row.FreeToSell == "yes" && maker is { } ours ? Owner.Known(ours)
+        : Owner.Unknown;
+}

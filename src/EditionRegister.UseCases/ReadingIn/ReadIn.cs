@@ -1,0 +1,115 @@
+using System.Security.Cryptography;
+using EditionRegister.Domain;
+using EditionRegister.Formats.Csv;
+using EditionRegister.Store;
+using EditionRegister.Store.Reading;
+
+namespace EditionRegister.UseCases.ReadingIn;
+
+/// <summary>What reading a file in would do, or did.</summary>
+/// <param name="File">The file's name.</param>
+/// <param name="Columns">What each header was taken for.</param>
+/// <param name="Rows">Rows under the header: one impression each.</param>
+/// <param name="Works">Works the rows are of.</param>
+/// <param name="NewWorks">Those of them the register does not know yet.</param>
+/// <param name="Remarks">Values kept as written, by line.</param>
+/// <param name="Problems">Values that keep the file from being read in, by line.</param>
+/// <param name="Batch">The batch it became, or was read in as before; null while it is only looked at.</param>
+/// <param name="WasReadBefore">The same bytes were read in before, so nothing is added.</param>
+public sealed record ReadInReport(
+    string File,
+    IReadOnlyList<ColumnMatch> Columns,
+    int Rows,
+    int Works,
+    int NewWorks,
+    IReadOnlyList<RowProblem> Remarks,
+    IReadOnlyList<RowProblem> Problems,
+    long? Batch,
+    bool WasReadBefore);
+
+/// <summary>Takes a CSV file into the register as one batch: all of it, or nothing.</summary>
+public sealed class ReadIn(RegisterStore store, RegisterSettings settings)
+{
+    /// <summary>Shows what would happen, changing nothing; problems are in the report.</summary>
+    /// <exception cref="RefusedException">The file cannot be read at all, or a --map does not fit it.</exception>
+    public ReadInReport Preview(string path, IReadOnlyList<string> maps)
+    {
+        var file = SpreadsheetFile.Open(path, maps);
+
+        return store.Read(reader =>
+        {
+            FileListing listing = new(reader, file.Table, file.Columns, settings.Currency);
+
+            return Report(file, listing, reader.BatchOf(file.Sha256));
+        });
+    }
+
+    /// <summary>Reads the file in; the same file a second time adds nothing.</summary>
+    /// <exception cref="RefusedException">rows-not-read with every problem by line, column and value; or the file cannot be read at all.</exception>
+    public ReadInReport Run(string path, IReadOnlyList<string> maps)
+    {
+        var file = SpreadsheetFile.Open(path, maps);
+
+        return store.Write("read-in", writing =>
+        {
+            if (writing.Read.BatchOf(file.Sha256) is { } before)
+            {
+                return Report(file, null, before);
+            }
+
+            FileListing listing = new(writing.Read, file.Table, file.Columns, settings.Currency);
+
+            if (listing.Problems.Count > 0)
+            {
+                throw ReadInRefusals.BadRows(file.Name, listing.Problems);
+            }
+
+            var batch = writing.StartBatch("read-in", ("sha256", file.Sha256), ("rows", file.Table.Rows.Count), ("file_name", file.Name));
+            BatchWriter writer = new(writing, batch);
+
+            foreach (var work in listing.Works)
+            {
+                writer.Write(work);
+            }
+
+            return Report(file, listing, null) with { Batch = batch };
+        });
+    }
+
+    private static ReadInReport Report(SpreadsheetFile file, FileListing? listing, long? before) => new(
+        file.Name,
+        file.Columns,
+        file.Table.Rows.Count,
+        listing?.Works.Count ?? 0,
+        listing?.Works.Count(work => work.Known is null) ?? 0,
+        listing?.Remarks ?? [],
+        before is null ? listing?.Problems ?? [] : [],
+        before,
+        before is not null);
+
+    private sealed record SpreadsheetFile(string Name, CsvTable Table, IReadOnlyList<ColumnMatch> Columns, string Sha256)
+    {
+        public static SpreadsheetFile Open(string path, IReadOnlyList<string> maps)
+        {
+            var bytes = Bytes(path);
+            var name = Path.GetFileName(path);
+            var table = CsvFile.Read(bytes, name);
+
+            return table.Rows.Count == 0
+                ? throw ReadInRefusals.NoRows(name)
+                : new SpreadsheetFile(name, table, ColumnMatch.All(table.Headers, maps), Convert.ToHexStringLower(SHA256.HashData(bytes)));
+        }
+
+        private static byte[] Bytes(string path)
+        {
+            try
+            {
+                return File.Exists(path) ? File.ReadAllBytes(path) : throw ReadInRefusals.FileMissing(path);
+            }
+            catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+            {
+                throw ReadInRefusals.FileUnreadable(path, failure.Message);
+            }
+        }
+    }
+}
