@@ -39,7 +39,7 @@ internal sealed class CertificateLayout(CertificateStatement statement, LogbookH
             OverPages(page, lines, top, foot);
         }
 
-        return [.. _pages.Select(built => built.Build())];
+        return [.. _pages.Select(built => InReadingOrder(built.Build()))];
     }
 
     // Airy where there is room, then closer, then smaller.
@@ -93,6 +93,10 @@ internal sealed class CertificateLayout(CertificateStatement statement, LogbookH
         }
     }
 
+    // Down the page and each label before its value: so it is copied and read aloud.
+    private static PageLayout InReadingOrder(PageLayout page) =>
+        page with { Texts = [.. page.Texts.OrderBy(text => Math.Round(text.Baseline, 3)).ThenBy(text => text.X)] };
+
     private PageBuilder NewPage()
     {
         _pages.Add(new(statement.Page.Width, statement.Page.Height));
@@ -114,7 +118,7 @@ internal sealed class CertificateLayout(CertificateStatement statement, LogbookH
     {
         for (var i = 0; i < _pages.Count; i++)
         {
-            var folio = string.Create(CultureInfo.InvariantCulture, $"{wording.Page} {i + 1} / {_pages.Count}");
+            var folio = string.Create(CultureInfo.InvariantCulture, $"{statement.Code}   {wording.Page} {i + 1} / {_pages.Count}");
             _pages[i].Add(Caption.EndingAt(_grid.Right, _grid.Bottom, folio, type));
         }
     }

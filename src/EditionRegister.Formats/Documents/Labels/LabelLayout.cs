@@ -15,6 +15,9 @@ internal sealed class LabelLayout(Typesetter type)
     private const double WidestQrShare = 0.45;
     private const double LargestQr = 30;
 
+    // Millimetres: well above the smallest that can be read.
+    private const double ComfortableModule = 0.42;
+
     // Air between text and code.
     private const double Gap = 1.4;
 
@@ -22,21 +25,37 @@ internal sealed class LabelLayout(Typesetter type)
     private const double Capital = 0.715;
     private const double Accented = 1;
 
+    // In ems: how far the tail of a Q in the code hangs below the line.
+    private const double Tail = 0.23;
+
     // Below this the label's whole height is used, however it lies beside the QR code.
     private const double LeastAligned = 9;
 
     public void Place(PageBuilder page, Box box, Label label)
     {
         var qr = label.Link is { } link ? QrMatrix.Of(link) : null;
-        var qrBox = qr is null ? (Box?)null : QrBox(box, qr, label.Code);
+
+        if (!QrBoxes(box, qr, label.Code).Any(qrBox => TryPlace(page, box, label, qr, qrBox)))
+        {
+            throw TooLong(label);
+        }
+    }
+
+    private bool TryPlace(PageBuilder page, Box box, Label label, QrMatrix? qr, Box? qrBox)
+    {
         var left = box.X + Safety + 0.5;
         var width = (qrBox?.X ?? box.X + box.Width - Safety) - left;
         var code = CodeSetting(label.Code, width) ?? throw TooNarrow(label);
 
-        var (top, bottom) = (box.Y + Safety, box.Y + box.Height - Safety);
+        var (top, bottom) = (box.Y + Safety, box.Y + box.Height - Safety - (code.Size * Tail * Typesetter.Point));
         var text = qr is null ? null : BesideQr(label, qr, qrBox!.Value, width, code, ref top, ref bottom);
         var above = text is null ? Accented : Capital;
-        text ??= LabelFit.Fit(label.Lines, width, Fits(Accented, top, bottom, code), type) ?? throw TooLong(label);
+        text ??= LabelFit.Fit(label.Lines, width, Fits(Accented, top, bottom, code), type);
+
+        if (text is null)
+        {
+            return false;
+        }
 
         foreach (var (setting, words, baseline) in text.Placed(above))
         {
@@ -49,6 +68,8 @@ internal sealed class LabelLayout(Typesetter type)
         {
             page.Qr(qrBox!.Value, qr);
         }
+
+        return true;
     }
 
     // Where there is room for it, the first line starts level with the code's modules and the last stands on their foot.
@@ -56,7 +77,7 @@ internal sealed class LabelLayout(Typesetter type)
     {
         var quiet = qrBox.Width / qr.ModulesWithQuiet * QrMatrix.QuietModules;
         var highest = top + ((Accented - Capital) * LeastAligned * 1.3 * Typesetter.Point);
-        var (from, to) = (Math.Max(qrBox.Y + quiet, highest), qrBox.Y + qrBox.Height - quiet);
+        var (from, to) = (Math.Max(qrBox.Y + quiet, highest), Math.Min(qrBox.Y + qrBox.Height - quiet, bottom));
 
         if (LabelFit.Fit(label.Lines, width, Fits(Capital, from, to, code), type) is not { LeadSize: >= LeastAligned } text)
         {
@@ -70,12 +91,26 @@ internal sealed class LabelLayout(Typesetter type)
     private static Func<LabelText, bool> Fits(double above, double top, double bottom, Setting code) =>
         text => top + text.Height(above) + Gap <= bottom - (code.Size * Capital * Typesetter.Point);
 
-    // The quiet zone may lie in the safety strip, the modules may not.
-    private static Box QrBox(Box box, QrMatrix qr, string code)
+    // As large as looks well, else as small as still reads well, so that a long title has more room.
+    private static IEnumerable<Box?> QrBoxes(Box box, QrMatrix? qr, string code)
     {
+        if (qr is null)
+        {
+            yield return null;
+            yield break;
+        }
+
         var largest = Math.Min(box.Height, box.Width / 2);
         var preferred = Math.Min(Math.Min(box.Height - 1, box.Width * WidestQrShare), LargestQr);
         var side = QrFit.Side(qr, preferred, largest, code);
+        var smaller = Math.Min(side, QrFit.Side(qr, qr.ModulesWithQuiet * ComfortableModule, largest, code));
+        yield return QrBox(box, qr, side);
+        yield return QrBox(box, qr, smaller);
+    }
+
+    // The quiet zone may lie in the safety strip, the modules may not.
+    private static Box QrBox(Box box, QrMatrix qr, double side)
+    {
         var quiet = side / qr.ModulesWithQuiet * QrMatrix.QuietModules;
         var inset = Math.Max(0, Safety - quiet);
 
