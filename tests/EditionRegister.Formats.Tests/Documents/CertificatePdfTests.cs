@@ -28,7 +28,7 @@ public sealed class CertificatePdfTests
         Assert.All(Demo.Certificate.Lines, line => Assert.Contains(PdfReading.Plain(line.Value), text, StringComparison.Ordinal));
         Assert.All(Demo.Certificate.Lines.Where(line => line.Key != "title"), line => Assert.Contains(line.Label, text, StringComparison.Ordinal));
         Assert.All(
-            ["7KQ4-M2X3", "2026-014", "2026-03-01", "2025-101", "Signature of the issuer", "Date", "CERTIFICATE OF IMPRESSION"],
+            ["7KQ4-M2X3", "2026-014", "2026-03-01", "2025-101", "Signature of the issuer", "Date", "Certificate of Impression"],
             word => Assert.Contains(word, text, StringComparison.Ordinal));
     }
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using EditionRegister.Domain;
 using EditionRegister.Domain.Documents;
+using EditionRegister.Formats.Documents;
 using EditionRegister.Formats.Templates;
 
 namespace EditionRegister.Formats.Tests.Documents;
@@ -111,6 +112,28 @@ public sealed class LabelsPdfTests
 
         Assert.Equal("label-text-too-long", refused.Name);
         Assert.Equal("No labels were written: the text of 7KQ4-M2X3 does not fit on its label even at 6 points. Choose larger labels or fewer lines.", refused.Message);
+    }
+
+    [Fact]
+    public void A_long_title_beside_a_large_QR_code_makes_it_smaller_but_not_unreadable()
+    {
+        var labels = Demo.Labels(1, LongTitle);
+        var raster = Raster.OfPage(Demo.Pdf("a4-4x10", labels), 1, dpi: 300);
+
+        Assert.Equal(labels[0].Link, raster.Read(LabelSheets.Named("a4-4x10", null).Place(1).Single().Box));
+    }
+
+    [Fact]
+    public void A_label_too_narrow_for_its_code_is_refused()
+    {
+        var sheet = LabelSheets.Named("a4-3x8", null) with { LabelWidth = 14 };
+        using MemoryStream stream = new();
+
+        var refused = Assert.Throws<RefusedException>(() => LabelsPdf.Write(stream, sheet, [new(["1/5"], "7KQ4-M2X3", null)], 1, default));
+
+        Assert.Equal("label-too-narrow", refused.Name);
+        Assert.Equal("No labels were written: the code 7KQ4-M2X3 does not fit on its label, or not beside its QR code. Choose larger labels, or print without links.", refused.Message);
+        Assert.Equal(0, stream.Length);
     }
 
     [Fact]

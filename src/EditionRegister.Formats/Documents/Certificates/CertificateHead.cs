@@ -35,7 +35,7 @@ internal sealed class CertificateHead(CertificateGrid grid, Typesetter type)
     {
         var y = grid.Top;
 
-        foreach (var line in Heading.Wrap(heading.ToUpperInvariant(), grid.ValueWidth, type))
+        foreach (var line in Heading.Wrap(heading, grid.ValueWidth, type))
         {
             page.Add(Heading.At(grid.Axis, y += Heading.Leading, line));
         }

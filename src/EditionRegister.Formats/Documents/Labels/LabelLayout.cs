@@ -12,12 +12,6 @@ internal sealed class LabelLayout(Typesetter type)
     /// <summary>Millimetres inside the edge of a label where no text is printed, for what printer and knife get wrong.</summary>
     public const double Safety = 1.5;
 
-    private const double WidestQrShare = 0.45;
-    private const double LargestQr = 30;
-
-    // Millimetres: well above the smallest that can be read.
-    private const double ComfortableModule = 0.42;
-
     // Air between text and code.
     private const double Gap = 1.4;
 
@@ -35,17 +29,23 @@ internal sealed class LabelLayout(Typesetter type)
     {
         var qr = label.Link is { } link ? QrMatrix.Of(link) : null;
 
-        if (!QrBoxes(box, qr, label.Code).Any(qrBox => TryPlace(page, box, label, qr, qrBox)))
+        var qrBoxes = LabelQr.Boxes(box, qr, label.Code);
+
+        if (!qrBoxes.Any(qrBox => TryPlace(page, box, label, qr, qrBox)))
         {
-            throw TooLong(label);
+            throw CodeSetting(label.Code, WidthBeside(box, qrBoxes[^1])) is null ? TooNarrow(label) : TooLong(label);
         }
     }
 
     private bool TryPlace(PageBuilder page, Box box, Label label, QrMatrix? qr, Box? qrBox)
     {
-        var left = box.X + Safety + 0.5;
-        var width = (qrBox?.X ?? box.X + box.Width - Safety) - left;
-        var code = CodeSetting(label.Code, width) ?? throw TooNarrow(label);
+        var left = TextLeft(box);
+        var width = WidthBeside(box, qrBox);
+
+        if (CodeSetting(label.Code, width) is not { } code)
+        {
+            return false;
+        }
 
         var (top, bottom) = (box.Y + Safety, box.Y + box.Height - Safety - (code.Size * Tail * Typesetter.Point));
         var text = qr is null ? null : BesideQr(label, qr, qrBox!.Value, width, code, ref top, ref bottom);
@@ -72,6 +72,11 @@ internal sealed class LabelLayout(Typesetter type)
         return true;
     }
 
+    private static double TextLeft(Box box) => box.X + Safety + 0.5;
+
+    // The quiet zone is all the gap that is needed.
+    private static double WidthBeside(Box box, Box? qrBox) => (qrBox?.X ?? box.X + box.Width - Safety) - TextLeft(box);
+
     // Where there is room for it, the first line starts level with the code's modules and the last stands on their foot.
     private LabelText? BesideQr(Label label, QrMatrix qr, Box qrBox, double width, Setting code, ref double top, ref double bottom)
     {
@@ -91,32 +96,6 @@ internal sealed class LabelLayout(Typesetter type)
     private static Func<LabelText, bool> Fits(double above, double top, double bottom, Setting code) =>
         text => top + text.Height(above) + Gap <= bottom - (code.Size * Capital * Typesetter.Point);
 
-    // As large as looks well, else as small as still reads well, so that a long title has more room.
-    private static IEnumerable<Box?> QrBoxes(Box box, QrMatrix? qr, string code)
-    {
-        if (qr is null)
-        {
-            yield return null;
-            yield break;
-        }
-
-        var largest = Math.Min(box.Height, box.Width / 2);
-        var preferred = Math.Min(Math.Min(box.Height - 1, box.Width * WidestQrShare), LargestQr);
-        var side = QrFit.Side(qr, preferred, largest, code);
-        var smaller = Math.Min(side, QrFit.Side(qr, qr.ModulesWithQuiet * ComfortableModule, largest, code));
-        yield return QrBox(box, qr, side);
-        yield return QrBox(box, qr, smaller);
-    }
-
-    // The quiet zone may lie in the safety strip, the modules may not.
-    private static Box QrBox(Box box, QrMatrix qr, double side)
-    {
-        var quiet = side / qr.ModulesWithQuiet * QrMatrix.QuietModules;
-        var inset = Math.Max(0, Safety - quiet);
-
-        return new(box.X + box.Width - side - inset, box.Y + ((box.Height - side) / 2), side, side);
-    }
-
     private Setting? CodeSetting(string code, double width)
     {
         for (var size = 9.5; size >= LabelFit.Floor; size -= 0.25)
@@ -134,7 +113,7 @@ internal sealed class LabelLayout(Typesetter type)
 
     private static RefusedException TooNarrow(Label label) => new(
         "label-too-narrow",
-        $"No labels were written: the code {label.Code} does not fit beside its QR code. Choose larger labels, or print without links.");
+        $"No labels were written: the code {label.Code} does not fit on its label, or not beside its QR code. Choose larger labels, or print without links.");
 
     private static RefusedException TooLong(Label label) => new(
         "label-text-too-long",
