@@ -171,6 +171,17 @@ public sealed class CertificatePdfTests
             refused.Message);
     }
 
+    [Fact]
+    public void A_caution_longer_than_a_page_is_refused()
+    {
+        var certificate = Demo.Certificate with { Caution = string.Concat(Enumerable.Repeat(Demo.Certificate.Caution + " ", 60)) };
+
+        var refused = Assert.Throws<RefusedException>(() => Demo.Pdf(certificate));
+
+        Assert.Equal("certificate-wording-too-long", refused.Name);
+        Assert.Equal("No certificate was written: the caution and logbook sentence of 7KQ4-M2X3 fill more than a page. Shorten them in certificate.toml.", refused.Message);
+    }
+
     private static CertificateStatement Many(int lines) => Demo.Certificate with
     {
         Lines =

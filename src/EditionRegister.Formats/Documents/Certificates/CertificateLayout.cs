@@ -1,4 +1,5 @@
 using System.Globalization;
+using EditionRegister.Domain;
 using EditionRegister.Domain.Documents;
 using EditionRegister.Formats.Documents.Drawing;
 using EditionRegister.Formats.Documents.Layout;
@@ -24,6 +25,7 @@ internal sealed class CertificateLayout(CertificateStatement statement, LogbookH
     public IReadOnlyList<PageLayout> Pages()
     {
         CertificateFoot foot = new(statement, _parts, head, wording.Logbook, _grid, type);
+        RefuseTooMuchAtTheFoot(foot);
         var page = NewPage();
         var (top, tooLong) = new CertificateHead(_grid, type).Place(page, statement.Heading, _parts);
         StatementLine[] lines = [.. tooLong, .. _parts.Rows];
@@ -40,6 +42,17 @@ internal sealed class CertificateLayout(CertificateStatement statement, LogbookH
         }
 
         return [.. _pages.Select(built => InReadingOrder(built.Build()))];
+    }
+
+    // Only a caution or sentence of the user's own wording can grow so long.
+    private void RefuseTooMuchAtTheFoot(CertificateFoot foot)
+    {
+        if (foot.Height > _grid.Bottom - _grid.Top - (2 * FolioHeight))
+        {
+            throw new RefusedException(
+                "certificate-wording-too-long",
+                $"No certificate was written: the caution and logbook sentence of {statement.Code} fill more than a page. Shorten them in certificate.toml.");
+        }
     }
 
     // Airy where there is room, then closer, then smaller.
