@@ -11,7 +11,7 @@ namespace EditionRegister.Formats.Documents;
 public static class CertificatePdf
 {
     /// <summary>Leaves the stream open.</summary>
-    /// <exception cref="RefusedException">The link is too long for a QR code that a phone can read.</exception>
+    /// <exception cref="RefusedException">The link is too long for a QR code that a phone can read, or the wording for a page.</exception>
     public static void Write(Stream stream, CertificateStatement statement, LogbookHead head, CertificateWording wording)
     {
         ArgumentNullException.ThrowIfNull(statement);

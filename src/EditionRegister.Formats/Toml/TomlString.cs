@@ -8,6 +8,7 @@ internal static class TomlString
 {
     public static string Quote(string text)
     {
+        // Escaped too: what some editors, and our TOML reader, take for the end of a line.
         StringBuilder quoted = new("\"");
 
         foreach (var c in text)
@@ -16,7 +17,7 @@ internal static class TomlString
             {
                 '"' => "\\\"",
                 '\\' => "\\\\",
-                < ' ' or '\u007F' => "\\u" + ((int)c).ToString("X4", CultureInfo.InvariantCulture),
+                < ' ' or (>= '\u007F' and <= '\u009F') or '\u2028' or '\u2029' => "\\u" + ((int)c).ToString("X4", CultureInfo.InvariantCulture),
                 _ => c.ToString(),
             });
         }

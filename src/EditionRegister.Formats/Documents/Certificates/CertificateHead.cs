@@ -12,33 +12,30 @@ internal sealed class CertificateHead(CertificateGrid grid, Typesetter type)
     private const double CapitalHeight = 0.71;
 
     private const double LargestTitle = 27;
-    private const double SmallestTitle = 13;
-    private const int MostTitleLines = 3;
 
-    /// <returns>Where the rows begin, and those of the head's lines that are too long for it and join the rows.</returns>
+    // Points, for a title of one line, of two, and so on.
+    private static readonly double[] TitleFloors = [21, 16, 14, 13, 12];
+
+    /// <returns>Where the rows begin, and what is too long for the head and joins the rows.</returns>
     public (double Bottom, IReadOnlyList<StatementLine> TooLong) Place(PageBuilder page, string heading, CertificateParts parts)
     {
-        List<StatementLine> tooLong = [];
         var y = PlaceHeading(page, heading);
+        var title = PlaceTitle(page, y + 12, parts.Title);
 
-        y = PlaceTitle(page, y + 12, parts.Title, out var baseline) ?? TooLong(parts.Title, y);
-        _ = PlaceNumber(page, baseline, parts.Number) ?? TooLong(parts.Number, y);
-        y = PlaceMaker(page, y, parts.Maker) ?? TooLong(parts.Maker, y);
+        // The number stands beside the title or not at all.
+        var number = title is { } placed && PlaceNumber(page, placed.Baseline, parts.Number);
+        y = title?.Bottom ?? y + 4;
+        var maker = PlaceMaker(page, y, parts.Maker);
 
-        return (y + 5, tooLong);
-
-        double TooLong(StatementLine? line, double at)
-        {
-            tooLong.AddRange(line is null ? [] : [line]);
-            return at;
-        }
+        StatementLine?[] tooLong = [title is null ? parts.Title : null, maker is null ? parts.Maker : null, number ? null : parts.Number];
+        return ((maker ?? y) + 5, [.. tooLong.OfType<StatementLine>()]);
     }
 
     private double PlaceHeading(PageBuilder page, string heading)
     {
         var y = grid.Top;
 
-        foreach (var line in Heading.Wrap(heading.ToUpperInvariant(), grid.ValueWidth, type))
+        foreach (var line in Heading.Wrap(heading, grid.ValueWidth, type))
         {
             page.Add(Heading.At(grid.Axis, y += Heading.Leading, line));
         }
@@ -47,16 +44,14 @@ internal sealed class CertificateHead(CertificateGrid grid, Typesetter type)
         return y + 4;
     }
 
-    private double? PlaceTitle(PageBuilder page, double y, StatementLine? title, out double baseline)
+    private (double Baseline, double Bottom)? PlaceTitle(PageBuilder page, double y, StatementLine? title)
     {
-        baseline = y + 9;
-
         if (title is null || Fitting(title.Value) is not { } fitting)
         {
             return null;
         }
 
-        baseline = y + (fitting.Setting.Size * Typesetter.Point);
+        var baseline = y + (fitting.Setting.Size * Typesetter.Point);
         var at = baseline - fitting.Setting.Leading;
 
         foreach (var line in fitting.Lines)
@@ -64,17 +59,15 @@ internal sealed class CertificateHead(CertificateGrid grid, Typesetter type)
             page.Add(fitting.Setting.At(grid.Axis, at += fitting.Setting.Leading, line));
         }
 
-        return at + 3.5;
+        return (baseline, at + 3.5);
     }
 
-    // One large line, else two or three smaller ones.
+    // One large line, else several smaller ones.
     private (Setting Setting, IReadOnlyList<string> Lines)? Fitting(string title)
     {
-        for (var lines = 1; lines <= MostTitleLines; lines++)
+        for (var lines = 1; lines <= TitleFloors.Length; lines++)
         {
-            var floor = lines switch { 1 => 21, 2 => 16, _ => SmallestTitle };
-
-            for (var size = LargestTitle; size >= floor; size -= 0.5)
+            for (var size = LargestTitle; size >= TitleFloors[lines - 1]; size -= 0.5)
             {
                 var setting = Title(size);
 
@@ -89,24 +82,19 @@ internal sealed class CertificateHead(CertificateGrid grid, Typesetter type)
     }
 
     // Right against the axis, on the title's line: the sheet's number is what the eye should find next.
-    private double? PlaceNumber(PageBuilder page, double baseline, StatementLine? number)
+    private bool PlaceNumber(PageBuilder page, double baseline, StatementLine? number)
     {
-        if (number is null)
+        for (double size = 20; number is not null && size >= 11; size -= 0.5)
         {
-            return null;
-        }
-
-        for (double size = 20; size >= 11; size -= 0.5)
-        {
-            if (Number(size).Width(number.Value, type) <= grid.LabelWidth)
+            if (Number(size).Width(number.Value, type) <= grid.LabelWidth && Caption.Width(number.Label, type) <= grid.LabelWidth)
             {
                 page.Add(Number(size).EndingAt(grid.LabelRight, baseline, number.Value, type));
                 page.Add(Caption.EndingAt(grid.LabelRight, baseline - (size * CapitalHeight * Typesetter.Point) - 3, number.Label, type));
-                return baseline;
+                return true;
             }
         }
 
-        return null;
+        return false;
     }
 
     private double? PlaceMaker(PageBuilder page, double y, StatementLine? maker)

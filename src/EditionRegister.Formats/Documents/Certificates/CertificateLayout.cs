@@ -1,4 +1,5 @@
 using System.Globalization;
+using EditionRegister.Domain;
 using EditionRegister.Domain.Documents;
 using EditionRegister.Formats.Documents.Drawing;
 using EditionRegister.Formats.Documents.Layout;
@@ -24,6 +25,7 @@ internal sealed class CertificateLayout(CertificateStatement statement, LogbookH
     public IReadOnlyList<PageLayout> Pages()
     {
         CertificateFoot foot = new(statement, _parts, head, wording.Logbook, _grid, type);
+        RefuseTooMuchAtTheFoot(foot);
         var page = NewPage();
         var (top, tooLong) = new CertificateHead(_grid, type).Place(page, statement.Heading, _parts);
         StatementLine[] lines = [.. tooLong, .. _parts.Rows];
@@ -39,7 +41,18 @@ internal sealed class CertificateLayout(CertificateStatement statement, LogbookH
             OverPages(page, lines, top, foot);
         }
 
-        return [.. _pages.Select(built => built.Build())];
+        return [.. _pages.Select(built => InReadingOrder(built.Build()))];
+    }
+
+    // Only a caution or sentence of the user's own wording can grow so long.
+    private void RefuseTooMuchAtTheFoot(CertificateFoot foot)
+    {
+        if (foot.Height > _grid.Bottom - _grid.Top - (2 * FolioHeight))
+        {
+            throw new RefusedException(
+                "certificate-wording-too-long",
+                $"No certificate was written: the caution and logbook sentence of {statement.Code} fill more than a page. Shorten them in certificate.toml.");
+        }
     }
 
     // Airy where there is room, then closer, then smaller.
@@ -93,6 +106,10 @@ internal sealed class CertificateLayout(CertificateStatement statement, LogbookH
         }
     }
 
+    // Down the page and each label before its value: so it is copied and read aloud.
+    private static PageLayout InReadingOrder(PageLayout page) =>
+        page with { Texts = [.. page.Texts.OrderBy(text => Math.Round(text.Baseline, 3)).ThenBy(text => text.X)] };
+
     private PageBuilder NewPage()
     {
         _pages.Add(new(statement.Page.Width, statement.Page.Height));
@@ -114,7 +131,7 @@ internal sealed class CertificateLayout(CertificateStatement statement, LogbookH
     {
         for (var i = 0; i < _pages.Count; i++)
         {
-            var folio = string.Create(CultureInfo.InvariantCulture, $"{wording.Page} {i + 1} / {_pages.Count}");
+            var folio = string.Create(CultureInfo.InvariantCulture, $"{statement.Code}   {wording.Page} {i + 1} / {_pages.Count}");
             _pages[i].Add(Caption.EndingAt(_grid.Right, _grid.Bottom, folio, type));
         }
     }

@@ -10,7 +10,7 @@ internal static class CertificateSettings
 
     public const double ValueSize = 11;
 
-    public static Setting Heading { get; } = new(Face.SansSemiBold, 9, Ink.Grey, Tracking: 0.7);
+    public static Setting Heading { get; } = new(Face.SansSemiBold, 10.5, Ink.Grey, Tracking: 0.5);
 
     public static Setting Caption { get; } = new(Face.Sans, 8, Ink.Grey, Tracking: 0.1);
 

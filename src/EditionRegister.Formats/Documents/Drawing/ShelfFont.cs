@@ -21,6 +21,8 @@ internal sealed class ShelfFont : IDisposable
         Shaper.SetFunctionsOpenType();
         Em = HbFace.UnitsPerEm;
         Shaper.SetScale(Em, Em);
+        MissingGlyph = Shaper.TryGetNominalGlyph(0xFFFD, out var replacement) ? replacement : 0;
+        MissingAdvance = Shaper.GetHorizontalGlyphAdvance(MissingGlyph);
     }
 
     /// <summary>The file as it is.</summary>
@@ -32,6 +34,14 @@ internal sealed class ShelfFont : IDisposable
 
     /// <summary>Font units to the em.</summary>
     public int Em { get; }
+
+    /// <summary>
+    /// Drawn for a character that no font has: U+FFFD rather than glyph 0, whose first use Skia leaves out of the text layer.
+    /// </summary>
+    public uint MissingGlyph { get; }
+
+    /// <summary>Font units.</summary>
+    public int MissingAdvance { get; }
 
     public bool Has(Rune rune) => Shaper.TryGetNominalGlyph((uint)rune.Value, out var glyph) && glyph != 0;
 

@@ -60,7 +60,7 @@ internal sealed class Typesetter : IDisposable
         ShapedRun shaped = new(
             run.Font,
             utf8,
-            Array.ConvertAll(infos, info => (ushort)info.Codepoint),
+            Array.ConvertAll(infos, info => (ushort)(info.Codepoint == 0 ? run.Font.MissingGlyph : info.Codepoint)),
             Array.ConvertAll(infos, info => info.Cluster),
             new double[infos.Length],
             new double[infos.Length]);
@@ -70,7 +70,7 @@ internal sealed class Typesetter : IDisposable
             double em = run.Font.Em;
             shaped.X[i] = x + (places[i].XOffset / em);
             shaped.Y[i] = -places[i].YOffset / em;
-            x += places[i].XAdvance / em;
+            x += (infos[i].Codepoint == 0 ? run.Font.MissingAdvance : places[i].XAdvance) / em;
             x += i + 1 == infos.Length || infos[i + 1].Cluster != infos[i].Cluster ? tracking : 0;
         }
 
