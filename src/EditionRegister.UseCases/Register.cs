@@ -2,13 +2,12 @@ using EditionRegister.Domain;
 using EditionRegister.Formats.Settings;
 using EditionRegister.Store;
 using EditionRegister.UseCases.Checking;
-using EditionRegister.UseCases.Documents;
 using EditionRegister.UseCases.Editions;
 using EditionRegister.UseCases.Impressions;
-using EditionRegister.UseCases.Inventory;
 using EditionRegister.UseCases.Looking;
 using EditionRegister.UseCases.Moves;
 using EditionRegister.UseCases.People;
+using EditionRegister.UseCases.ReadingIn;
 using EditionRegister.UseCases.Works;
 
 namespace EditionRegister.UseCases;
@@ -67,6 +66,8 @@ public sealed class Register
     public SellImpressions SellImpressions => new(Store);
 
     public CheckRegister CheckRegister => new(Store);
+
+    public ReadIn ReadIn => new(Store, Settings);
 
     public LookAround LookAround => new(Store);
 

@@ -8,7 +8,7 @@ namespace EditionRegister.Domain.Editions;
 public static class EditionRefusals
 {
     public static RefusedException NoSuchEdition(long id) =>
-        new("edition-not-found", string.Create(CultureInfo.InvariantCulture, $"There is no edition {id} in this register. Nothing was changed. `edreg list --editions` shows the editions with their numbers."));
+        new("edition-not-found", string.Create(CultureInfo.InvariantCulture, $"There is no edition {id} in this register. Nothing was changed. `edreg work list` shows the works and their editions."));
 
     public static RefusedException NoNumbering() =>
         new("numbering-missing", "An edition needs at least one numbering. Nothing was changed. Say how it is numbered, as in --numbering 1-12 --numbering \"A/P I-II\" --numbering B.A.T., or --numbering open.");

@@ -21,7 +21,7 @@ public static class ImpressionRefusals
         new("number-not-given", $"No sheet of {edition} has the number {part}. Nothing was changed. `edreg map` shows which numbers are given.");
 
     public static RefusedException NotInPile(string part, string run) =>
-        new("not-in-pile", $"The pile of {run} has no sheet {part}. Nothing was changed. `edreg work` shows how many sheets the pile has.");
+        new("not-in-pile", $"The pile of {run} has no sheet {part}. Nothing was changed. `edreg work show` shows how many sheets the pile has.");
 
     public static RefusedException Twice(string code) =>
         new("chosen-twice", $"{code} was chosen twice. Nothing was changed. Name every sheet once.");

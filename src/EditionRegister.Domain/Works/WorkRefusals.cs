@@ -12,13 +12,13 @@ public static class WorkRefusals
         new("maker-missing", "A work needs its maker, or the word that nobody knows. Nothing was changed. Give --maker, or say --maker-unknown.");
 
     public static RefusedException NoSuchWork(long id) =>
-        new("work-not-found", string.Create(CultureInfo.InvariantCulture, $"There is no work {id} in this register. Nothing was changed. `edreg list` shows the works with their numbers."));
+        new("work-not-found", string.Create(CultureInfo.InvariantCulture, $"There is no work {id} in this register. Nothing was changed. `edreg work list` shows the works with their numbers."));
 
     public static RefusedException NoSuchMatrix(Work work, long id) =>
-        new("matrix-not-found", string.Create(CultureInfo.InvariantCulture, $"“{work.ShownTitle}” has no matrix {id}. Nothing was changed. `edreg work {work.Id}` shows its matrices with their numbers."));
+        new("matrix-not-found", string.Create(CultureInfo.InvariantCulture, $"“{work.ShownTitle}” has no matrix {id}. Nothing was changed. `edreg work show {work.Id}` shows its matrices with their numbers."));
 
     public static RefusedException NoSuchRun(Work work, int ordinal) =>
-        new("run-not-found", string.Create(CultureInfo.InvariantCulture, $"“{work.ShownTitle}” has no print run {ordinal}. Nothing was changed. `edreg work {work.Id}` shows its print runs."));
+        new("run-not-found", string.Create(CultureInfo.InvariantCulture, $"“{work.ShownTitle}” has no print run {ordinal}. Nothing was changed. `edreg work show {work.Id}` shows its print runs."));
 
     public static RefusedException UnknownRole(string role) =>
         new("role-unknown", $"“{role}” is no role this register knows. Nothing was changed. The roles are {string.Join(", ", Role.All.Select(known => known.Word))}.");

@@ -26,7 +26,7 @@ public static class PeopleRefusals
         new("public-wording-missing", "The public name is to be a wording, but none was given. Nothing was changed. Give it with --wording, as in “private collection”.");
 
     public static RefusedException PlaceNotFound(string path) =>
-        new("place-not-found", $"There is no place “{path}”. Nothing was changed. Record it first with `edreg place add`; `edreg place` lists the places there are.");
+        new("place-not-found", $"There is no place “{path}”. Nothing was changed. Record it first with `edreg place add`; `edreg place list` shows the places there are.");
 
     public static RefusedException PlaceAmbiguous(string path, IEnumerable<string> found) =>
         new("place-ambiguous", $"“{path}” could be {string.Join(" or ", found)}. Nothing was changed. Name the outer place too, as in “Studio › Drawer 1”.");

@@ -8,7 +8,7 @@ internal static class KnownEditions
 {
     public static Edition? Edition(Work? work, ListedEdition listed) =>
         work?.Editions.FirstOrDefault(edition => edition.Kind == listed.Kind && edition.Extent == listed.Extent)
-        ?? (listed.Rows.All(row => row.EditionKind is null) ? work?.Editions.FirstOrDefault() : null);
+        ?? (listed.Rows.All(row => row.EditionKind is null) && work?.Editions is [var first, ..] ? first : null);
 
     public static Numbering? Numbering(Edition? edition, ListedNumbering listed) =>
         edition?.Numberings.FirstOrDefault(numbering => numbering.Kind == listed.Kind && numbering.Notation == listed.Notation);

@@ -39,7 +39,7 @@ public static class ReadInRefusals
     }
 
     public static RefusedException NoSuchBatch(long batch) =>
-        new("batch-not-found", string.Create(CultureInfo.InvariantCulture, $"There is no batch {batch} that was read in and still stands. Nothing was changed. `edreg log` shows the batches."));
+        new("batch-not-found", string.Create(CultureInfo.InvariantCulture, $"There is no batch {batch} that was read in and still stands. Nothing was changed. `edreg log` shows them."));
 
     public static RefusedException BuiltOn(long batch, string what) =>
         new("batch-built-on", string.Create(CultureInfo.InvariantCulture, $"Batch {batch} cannot be undone: something was built on it since ({what}). Nothing was changed. Put single things right instead."));
