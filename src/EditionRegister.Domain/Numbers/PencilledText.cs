@@ -85,7 +85,7 @@ internal static class PencilledText
 
     /// <summary>
     /// The notation of a number that stands alone: I, V and X begin a roman count, any other single letter is a letter.
-    /// Longer texts of other letters are words or initials, four digits may be a year, and small letters need a mark.
+    /// Longer texts of other letters are words or initials, a number from 1400 to 2099 may be a year, and small letters need a mark.
     /// </summary>
     private static Notation? NotationOf(string text, bool marked) =>
         ArabicNumeral.IsDigits(text) ? LooksLikeAYear(text) ? null : Notation.Arabic
@@ -94,6 +94,5 @@ internal static class PencilledText
         : capitals.Length == 1 ? Notation.Letters
         : null;
 
-    private static bool LooksLikeAYear(string digits) =>
-        digits.Length == 4 && string.CompareOrdinal(digits, "1400") >= 0 && string.CompareOrdinal(digits, "2100") < 0;
+    private static bool LooksLikeAYear(string digits) => Notation.Arabic.TryRead(digits, out var year) && year is >= 1400 and < 2100;
 }
