@@ -33,6 +33,7 @@ public sealed record Edition(
     {
         var counted = Numberings.Where(counts).ToList();
 
-        return counted.Count == 0 || counted.Any(numbering => numbering.Size is null) ? null : counted.Sum(numbering => numbering.Size);
+        // Sizes as damage may leave them must not overflow.
+        return counted.Count == 0 || counted.Any(numbering => numbering.Size is null) ? null : (int)Math.Min(counted.Sum(numbering => (long)numbering.Size!.Value), int.MaxValue);
     }
 }

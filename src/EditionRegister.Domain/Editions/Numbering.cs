@@ -22,7 +22,8 @@ public sealed record Numbering(
     /// <summary>The number as it is to be pencilled: <c>3/12</c>, <c>A/P II/V</c>, <c>B.A.T.</c>, or null where it cannot be spelled.</summary>
     public string? Spell(int? number)
     {
-        if (Kind is null || Notation is null)
+        // A numbered edition without numerals is damage: no pencil can write it.
+        if (Kind is null || Notation is null || (Kind == NumberingKind.Numbered && Notation == Notation.None))
         {
             return null;
         }

@@ -1,0 +1,108 @@
+using EditionRegister.Domain.Chains;
+using EditionRegister.Domain.Impressions;
+using EditionRegister.Domain.Works;
+
+namespace EditionRegister.Domain.Integrity;
+
+/// <summary>Where a sheet is and whose it is are two chains without a break.</summary>
+public sealed class ChainsHold : IRule
+{
+    private const string Remedy = "Put the chain right with a correcting entry, from the link that is wrong onwards.";
+
+    public string Name => nameof(ChainsHold);
+
+    public string Sentence =>
+        "Whereabouts and ownership begin with a first link and go on without a gap, each from where the one before ended, never surely back in time, and not after the sheet is gone.";
+
+    public string Basis => "common practice, no source: a provenance is a chain in which each owner received the sheet from the one before";
+
+    public IEnumerable<Finding> Check(Work work) => work.Impressions.SelectMany(sheet => Check(work, sheet));
+
+    private IEnumerable<Finding> Check(Work work, Impression sheet)
+    {
+        var whereabouts = ChainStep.Of(sheet.Whereabouts);
+        var ownership = ChainStep.Of(sheet.Ownership);
+
+        return Links(work, sheet, whereabouts, "whereabouts")
+            .Concat(Links(work, sheet, ownership, "ownership"))
+            .Concat(BeforePrinting(work, sheet, [.. whereabouts, .. ownership]))
+            .Concat(AfterGone(work, sheet))
+            .Concat(SoldToItsOwner(work, sheet))
+            .Concat(ChainEnds.Of(work, sheet).Select(end => $"{work.CalledSheet(sheet)} {end}."))
+            .Select(message => this.Contradiction(work.SubjectOf(sheet), message, Remedy));
+    }
+
+    private static IEnumerable<string> Links(Work work, Impression sheet, List<ChainStep> steps, string chain)
+    {
+        if (steps.Count == 0 || steps[0].From is not null)
+        {
+            yield return $"{work.CalledSheet(sheet)} has no first link in its {chain}.";
+        }
+
+        if (steps.Where((step, at) => step.Ordinal != at + 1).FirstOrDefault() is { } gap)
+        {
+            yield return $"In the {chain} of {Sheet(work, sheet)} the links are not numbered from one without a gap: link {InWords.Figure(steps.IndexOf(gap) + 1L)} is numbered {InWords.Figure(gap.Ordinal)}.";
+        }
+
+        foreach (var (before, step) in steps.Zip(steps.Skip(1)))
+        {
+            if (!Equals(step.From, before.To))
+            {
+                yield return Break(work, sheet, before, step);
+            }
+        }
+
+        foreach (var (before, step) in BackInTime(steps))
+        {
+            yield return $"{work.CalledSheet(sheet)} was {step.What} ({step.Date}) before it was {before.What} ({before.Date}), though recorded after it.";
+        }
+    }
+
+    private static string Break(Work work, Impression sheet, ChainStep before, ChainStep step)
+    {
+        var (from, was) = (ChainStep.Words(step.From, work.Book), ChainStep.Words(before.To, work.Book));
+
+        return step.To is Owner
+            ? $"{work.CalledSheet(sheet)} was {step.What} by {from}, but belonged to {was}{Namesake(from, was)}."
+            : $"{work.CalledSheet(sheet)} was {step.What} from {from}, but was at {was}{Namesake(from, was)}.";
+    }
+
+    private static string Namesake(string from, string was) => from == was ? " (another of that name)" : "";
+
+    /// <summary>Each link against the one before it that surely happened last.</summary>
+    private static IEnumerable<(ChainStep Before, ChainStep Step)> BackInTime(List<ChainStep> steps)
+    {
+        ChainStep? latest = null;
+
+        foreach (var step in steps)
+        {
+            if (latest is not null && step.Date.SurelyBefore(latest.Date))
+            {
+                yield return (latest, step);
+            }
+
+            latest = step.Date.Earliest is { } day && (latest is null || day > latest.Date.Earliest) ? step : latest;
+        }
+    }
+
+    private static IEnumerable<string> BeforePrinting(Work work, Impression sheet, List<ChainStep> steps) =>
+        from run in work.Runs
+        where run.Id == sheet.Run
+        from step in steps
+        where step.Date.SurelyBefore(run.Printed)
+        select $"{work.CalledSheet(sheet)} was {step.What} ({step.Date}) before it was printed ({run.Printed}).";
+
+    private static IEnumerable<string> AfterGone(Work work, Impression sheet) =>
+        from pair in sheet.Whereabouts.Zip(sheet.Whereabouts.Skip(1))
+        where pair.First.To.State == "gone" && pair.Second.Kind != "found"
+        select $"{work.CalledSheet(sheet)} was {MoveKind.Of(pair.Second.Kind)?.Name ?? pair.Second.Kind} after it was gone for good ({MoveKind.Of(pair.First.Kind)?.Name ?? pair.First.Kind}, {pair.First.Moved}).";
+
+    private static IEnumerable<string> SoldToItsOwner(Work work, Impression sheet) =>
+        from link in sheet.Ownership
+        where link.Kind == "sold" && link.From is { State: "known" } && link.From == link.To
+        select $"{work.CalledSheet(sheet)} was sold by {ChainStep.Words(link.From, work.Book)} to the same owner.";
+
+    // In the middle of a sentence.
+    private static string Sheet(Work work, Impression sheet) =>
+        work.NumberShown(sheet) is null ? $"sheet {sheet.ShownCode} of {work.Called}" : work.CalledSheet(sheet);
+}

@@ -1,0 +1,84 @@
+using EditionRegister.Domain.Codes;
+using EditionRegister.Domain.Editions;
+using EditionRegister.Domain.Impressions;
+using EditionRegister.Domain.Numbers;
+using EditionRegister.Domain.Works;
+
+namespace EditionRegister.Domain.Integrity;
+
+/// <summary>Codes, sizes, counts, lengths and money that cannot be what they are said to be.</summary>
+internal static class ReadableFigures
+{
+    public static IEnumerable<Unreadable> Of(Work work) =>
+    [
+        .. work.Numberings.SelectMany(place => OfNumbering(work.SubjectOf(place.Edition, place.Numbering), place.Numbering)),
+        .. work.Runs.SelectMany(run => OfRun(work.SubjectOf(run), run)),
+        .. work.Impressions.SelectMany(sheet => OfSheet(work.SubjectOf(sheet), sheet)),
+    ];
+
+    private static IEnumerable<Unreadable> OfNumbering(Subject subject, Numbering numbering)
+    {
+        if (numbering.Size < 1)
+        {
+            yield return new(subject, $"The size of {subject} is {InWords.Figure(numbering.Size.Value)}, and a size is at least one.");
+        }
+
+        if (numbering.Notation is { } notation && notation != Notation.None && numbering.Size > notation.Largest)
+        {
+            yield return new(subject, $"The size of {subject} is {InWords.Figure(numbering.Size.Value)}, more than can be written in {notation} numerals.");
+        }
+
+        if (numbering.Kind == NumberingKind.Numbered && numbering.Notation == Notation.None)
+        {
+            yield return new(subject, $"The sheets of {subject} should be numbered, and its notation is none.");
+        }
+    }
+
+    private static IEnumerable<Unreadable> OfRun(Subject subject, PrintRun run)
+    {
+        (string What, int? Count)[] counts = [("sheets started", run.Started), ("sheets spoiled", run.Spoiled), ("unused sheets", run.Unused), ("sheets held out", run.HeldOut)];
+        (string What, long? Length)[] lengths =
+            [("height of the image", run.ImageHeight), ("width of the image", run.ImageWidth), ("height of the sheet", run.SheetHeight), ("width of the sheet", run.SheetWidth)];
+
+        return
+        [
+            .. counts.Where(count => count.Count < 0).Select(count => new Unreadable(subject, $"The count of {count.What} of {subject} is {InWords.Figure(count.Count!.Value)}, less than none.")),
+            .. lengths.Where(length => length.Length <= 0).Select(length => new Unreadable(subject, $"The {length.What} of {subject} is {InWords.Figure(length.Length!.Value)} micrometres, and a length is more than nothing.")),
+        ];
+    }
+
+    private static IEnumerable<Unreadable> OfSheet(Subject subject, Impression sheet) =>
+    [
+        .. Code(subject, sheet),
+        .. Money(subject, "asking price", sheet.Asking, sheet.AskingCurrency),
+        .. sheet.Ownership.SelectMany(link => Money(subject, "price", link.Price, link.Currency).Concat(Money(subject, "net price", link.Net, link.Currency))),
+        .. sheet.Whereabouts
+            .Where(link => link.Rate is < 0 or > 10_000)
+            .Select(link => new Unreadable(subject, $"The consignee's share of {subject} is {InWords.Figure(link.Rate!.Value)} hundredths of a per cent, and it lies between none and all.")),
+    ];
+
+    private static IEnumerable<Unreadable> Code(Subject subject, Impression sheet)
+    {
+        if (!RegisterCode.TryParse(sheet.Code, out var code))
+        {
+            yield return new(subject, $"“{sheet.Code}”, the code of {subject}, is no register code: a character is wrong or missing.");
+        }
+        else if (code.Text != sheet.Code)
+        {
+            yield return new(subject, $"“{sheet.Code}”, the code of {subject}, should be kept as {code.Text}.");
+        }
+    }
+
+    private static IEnumerable<Unreadable> Money(Subject subject, string what, long? amount, string? currency)
+    {
+        if (amount < 0)
+        {
+            yield return new(subject, $"The {what} of {subject} is {InWords.Figure(amount.Value)} minor units, less than nothing.");
+        }
+
+        if (amount is not null && !(currency is { Length: 3 } && currency.All(char.IsAsciiLetterUpper)))
+        {
+            yield return new(subject, $"The {what} of {subject} is in “{currency}”, which is no currency.");
+        }
+    }
+}

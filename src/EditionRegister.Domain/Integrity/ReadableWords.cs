@@ -1,0 +1,71 @@
+using EditionRegister.Domain.Chains;
+using EditionRegister.Domain.Impressions;
+using EditionRegister.Domain.Numbers;
+using EditionRegister.Domain.Works;
+
+namespace EditionRegister.Domain.Integrity;
+
+/// <summary>Words of closed and growing lists that the register does not know.</summary>
+internal static class ReadableWords
+{
+    private static readonly string[] Whats = ["block", "plate", "stone", "screen", "stencil", "other"];
+    private static readonly string[] YesNo = ["yes", "no", "unknown"];
+
+    private static readonly string[] MatrixFates =
+        ["undecided", "cut-away-in-printing", "cancelled", "kept-uncancelled", "regrained-or-reclaimed", "cut-up", "lost", "given-away", "unknown"];
+
+    public static IEnumerable<Unreadable> Of(Work work) =>
+    [
+        .. Word(work.AsSubject(), "state of the title", work.TitleState, "given", "untitled", "unknown"),
+        .. Word(work.AsSubject(), "state of the maker", work.MakerState, "named", "unknown"),
+        .. work.Roles.SelectMany(role => Word(work.AsSubject(), "role", role.Role, [.. Role.All.Select(known => known.Word)])),
+        .. work.Matrices.SelectMany(matrix => OfMatrix(work.SubjectOf(matrix), matrix)),
+        .. work.Runs.SelectMany(run => Word(work.SubjectOf(run), "purpose", run.Purpose, "edition", "proofing", "restrike", "unknown")),
+        .. work.Editions.SelectMany(edition => OfEdition(work, edition)),
+        .. work.Impressions.SelectMany(sheet => OfSheet(work.SubjectOf(sheet), sheet)),
+    ];
+
+    private static IEnumerable<Unreadable> OfMatrix(Subject subject, Matrix matrix) =>
+    [
+        .. Word(subject, "kind of matrix", matrix.What, Whats),
+        .. Word(subject, "reduction", matrix.Reduction, YesNo),
+        .. Word(subject, "fate", matrix.Fate, MatrixFates),
+    ];
+
+    private static IEnumerable<Unreadable> OfEdition(Work work, Editions.Edition edition) =>
+    [
+        .. Word(work.SubjectOf(edition), "kind of edition", edition.Kind, "limited", "open", "varied", "unique", "unknown"),
+        .. Word(work.SubjectOf(edition), "extent", edition.Extent, "whole", "partly-known", "someone-elses"),
+        .. Word(work.SubjectOf(edition), "closed", edition.Closed, YesNo),
+        .. edition.Numberings.SelectMany(numbering => OfNumbering(work.SubjectOf(edition, numbering), numbering)),
+    ];
+
+    private static IEnumerable<Unreadable> OfNumbering(Subject subject, Editions.Numbering numbering) =>
+    [
+        .. Word(subject, "kind of numbering", numbering.KindWord, [.. NumberingKind.All.Select(kind => kind.Word)]),
+        .. Word(subject, "notation", numbering.NotationWord, [.. Notation.All.Select(notation => notation.Word)]),
+        .. Word(subject, "state of the size", numbering.SizeState, "stated", "open", "unknown"),
+        .. numbering.Numbers.SelectMany(number => Word(subject, $"fate of {numbering.Spelled(number.Ordinal)}", number.Fate, "open", "never-printed", "void", "elsewhere", "unknown")),
+    ];
+
+    private static IEnumerable<Unreadable> OfSheet(Subject subject, Impression sheet) =>
+    [
+        .. Word(subject, "standing", sheet.Standing, "pulled", "kept", "spare", "left-out", "held-out"),
+        .. sheet.Fault is null ? [] : Word(subject, "fault", sheet.Fault, [.. Fault.All.Select(fault => fault.Word)]),
+        .. Word(subject, "signed", sheet.Signed, YesNo),
+        .. Word(subject, "for sale", sheet.ForSale, "by-custom", "yes", "no", "unknown"),
+        .. sheet.Inscriptions.SelectMany(inscription => Word(subject, "side of an inscription", inscription.Side, "front", "back", "unknown")),
+        .. sheet.Inscriptions.SelectMany(inscription => Word(subject, "manner of an inscription", inscription.Manner, "written", "stamped", "embossed", "unknown")),
+        .. sheet.Whereabouts.SelectMany(link => Move(subject, link.Kind, "whereabouts").Concat(Word(subject, "position", link.To.State, "placed", "with", "unknown", "gone"))),
+        .. sheet.Ownership.SelectMany(link => Move(subject, link.Kind, "ownership").Concat(Word(subject, "owner", link.To.State, "known", "unknown"))),
+        .. sheet.Documents.SelectMany(document => Word(subject, $"standing of {document.Serial}", document.Standing, "valid", "superseded", "withdrawn")),
+    ];
+
+    private static IEnumerable<Unreadable> Move(Subject subject, string word, string chain) =>
+        MoveKind.Of(word)?.Chain == chain ? [] : [new Unreadable(subject, $"The {chain} of {subject} have a link of the kind “{word}”, which the register does not know.")];
+
+    private static IEnumerable<Unreadable> Word(Subject subject, string what, string word, params IReadOnlyList<string> known) =>
+        known.Contains(word) ? [] : [new Unreadable(subject, $"{Capital(what)} of {subject} is “{word}”, which is none of {InWords.List(known)}.")];
+
+    private static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
+}
