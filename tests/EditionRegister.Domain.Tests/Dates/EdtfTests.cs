@@ -7,6 +7,7 @@ public class EdtfTests(string culture = "") : InCulture(culture)
 {
     // Source: Library of Congress, Extended Date/Time Format (EDTF) Specification, 4 February 2019, www.loc.gov/standards/datetime,
     // and test/parser.js of github.com/inukshuk/edtf.js at 811a00dc. The bounds of February 2016: undate-python, issue 73.
+    // The moments (T) are the specification's examples from memory; other bounds are the calendar's.
     [Theory]
     [InlineData("1985-04-12", "1985-04-12..1985-04-12")]
     [InlineData("1985-04", "1985-04-01..1985-04-30")]
@@ -31,7 +32,7 @@ public class EdtfTests(string culture = "") : InCulture(culture)
         Assert.Equal(text, date.Text);
     }
 
-    // Source: as above. ?, ~ and % leave the bounds as they are.
+    // Source: as above; 1985-XX-XX, -1985 and the intervals open at one end from memory of the same page. ?, ~ and % leave the bounds as they are.
     [Theory]
     [InlineData("2016?", "2016-01-01..2016-12-31")]
     [InlineData("2016~", "2016-01-01..2016-12-31")]

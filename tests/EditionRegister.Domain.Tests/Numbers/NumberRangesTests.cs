@@ -62,6 +62,7 @@ public class NumberRangesTests(string culture = "") : InCulture(culture)
     [InlineData("0", "range-impossible", "“0” is a number no sheet can bear, so no impressions were chosen. Numbers begin at 1 and end at the size of the edition.")]
     [InlineData("13/12", "range-impossible", "“13/12” is a number no sheet can bear, so no impressions were chosen. Numbers begin at 1 and end at the size of the edition.")]
     [InlineData("3, 4-x", "range-unreadable", "“4-x” is no number, range of numbers or register code, so no impressions were chosen. Write it like 3-7, 9, A/P I-III, 7KQ4-M2X3; in a code, look for a mistyped character.")]
+    [InlineData("\u001B[2J", "range-unreadable", "“␛[2J” is no number, range of numbers or register code, so no impressions were chosen. Write it like 3-7, 9, A/P I-III, 7KQ4-M2X3; in a code, look for a mistyped character.")]
     [InlineData("7KQ4-M2X4", "range-unreadable", "“7KQ4-M2X4” is no number, range of numbers or register code, so no impressions were chosen. Write it like 3-7, 9, A/P I-III, 7KQ4-M2X3; in a code, look for a mistyped character.")]
     public void A_part_that_cannot_be_followed_is_named(string? text, string name, string sentence)
     {
