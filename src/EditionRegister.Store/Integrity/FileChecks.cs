@@ -8,13 +8,13 @@ namespace EditionRegister.Store.Integrity;
 /// <summary>Everything that can be said of the file without knowing what a print is.</summary>
 internal static class FileChecks
 {
-    public static IEnumerable<Finding> Run(SqliteConnection connection)
-    {
-        foreach (var finding in Sound(connection).Concat(AsShipped(connection)))
-        {
-            yield return finding;
-        }
+    public static IEnumerable<Finding> Run(SqliteConnection connection) =>
+        Damage.Told("the file", connection.DataSource, () => Sound(connection))
+            .Concat(Damage.Told("its schema", connection.DataSource, () => AsShipped(connection)))
+            .Concat(Damage.Told("the logbook and its tables", connection.DataSource, () => Folded(connection)));
 
+    private static IEnumerable<Finding> Folded(SqliteConnection connection)
+    {
         Replay replay = new(connection);
         replay.Run();
 

@@ -20,11 +20,20 @@ internal static class Schema
     /// <summary>Makes all tables and guards in an empty database. Call inside a transaction.</summary>
     public static void Make(SqliteConnection connection)
     {
+        MakeTables(connection);
+        MakeGuards(connection);
+    }
+
+    public static void MakeTables(SqliteConnection connection)
+    {
         for (var number = 1; number <= Newest; number++)
         {
             connection.Run(Script(number));
         }
+    }
 
+    public static void MakeGuards(SqliteConnection connection)
+    {
         foreach (var guard in Guards.Values)
         {
             connection.Run(guard);
