@@ -11,14 +11,27 @@ internal static class Dump
         using SqliteConnection connection = new($"Data Source={database};Mode=ReadOnly;Pooling=False");
         connection.Open();
 
-        return string.Join('\n', Tables(connection).SelectMany(table => Rows(connection, table)));
+        return Of(connection);
     }
+
+    public static string Of(SqliteConnection connection) =>
+        string.Join('\n', Tables(connection).SelectMany(table => Rows(connection, table)));
+
+    public static string Of(SqliteConnection connection, string table) => string.Join('\n', Rows(connection, table));
 
     public static List<string> Tables(SqliteConnection connection) =>
         Column(connection, "SELECT name FROM sqlite_master WHERE type = 'table' ORDER BY name");
 
     public static List<string> Columns(SqliteConnection connection, string table) =>
         Column(connection, $"SELECT name FROM pragma_table_info('{table}') ORDER BY cid");
+
+    public static List<string> ColumnsOf(Integrity.TamperedFile file, string table)
+    {
+        using SqliteConnection connection = new($"Data Source={file.Database};Mode=ReadOnly;Pooling=False");
+        connection.Open();
+
+        return Columns(connection, table);
+    }
 
     private static IEnumerable<string> Rows(SqliteConnection connection, string table)
     {
@@ -28,7 +41,7 @@ internal static class Dump
         return Column(connection, $"SELECT {values} FROM {table} ORDER BY 1").Select(row => $"{table}: {row}");
     }
 
-    private static List<string> Column(SqliteConnection connection, string sql)
+    public static List<string> Column(SqliteConnection connection, string sql)
     {
         List<string> values = [];
         using var command = connection.Command(sql);

@@ -17,8 +17,8 @@ internal static class AsFound
             sqlite3_column_type(reader.Handle, column) == SQLITE_BLOB ? sqlite3_column_blob(reader.Handle, column).ToArray() : [];
 
         /// <summary>
-        /// A fact's value, or null for what no fact can be: a fraction, a blob, text that is no UTF-8. Text is taken to its
-        /// last byte; read as a string it would end at the first U+0000 and hide what follows.
+        /// A fact's value, or null for what no fact can be: a fraction, a blob, text that is no UTF-8. Read as a string,
+        /// a fraction or a blob passes for text, and any broken bytes for the U+FFFD that may rightly stand there.
         /// </summary>
         public FactValue? ValueOrNull(int column) => sqlite3_column_type(reader.Handle, column) switch
         {

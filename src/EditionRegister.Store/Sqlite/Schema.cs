@@ -41,14 +41,16 @@ internal static class Schema
     }
 
     /// <summary>Everything the shipped schema makes, by name, as the database itself spells it.</summary>
-    public static IReadOnlyDictionary<string, string> AsShipped()
+    public static IReadOnlyDictionary<string, string> AsShipped => Shipped.Value;
+
+    private static readonly Lazy<IReadOnlyDictionary<string, string>> Shipped = new(() =>
     {
         using SqliteConnection memory = new("Data Source=:memory:");
         memory.Open();
         Make(memory);
 
         return AsFound(memory);
-    }
+    });
 
     public static Dictionary<string, string> AsFound(SqliteConnection connection)
     {
