@@ -93,10 +93,8 @@ public sealed class RegisterStore
             yield return finding;
         }
 
-        // On a sound file what a rule throws is our own mistake; on a damaged one it is the damage.
-        var found = damaged ? Damage.Told("the works", Folder.Database, () => rules(new Reader(connection))) : rules(new Reader(connection));
-
-        foreach (var finding in found)
+        // On a sound file what a rule throws, beyond what the database says of itself, is our own mistake; on a damaged one it is the damage.
+        foreach (var finding in Damage.Told("the works", Folder.Database, () => rules(new Reader(connection)), onlyByTheDatabase: !damaged))
         {
             yield return finding;
         }
