@@ -81,15 +81,27 @@ public sealed class Writing
             return;
         }
 
+        if (FactCatalogue.Table(table).PlaceOf(fact) < 0)
+        {
+            throw new ArgumentException($"The catalogue has no {table}.{fact}.", nameof(fact));
+        }
+
         using var command = Connection.Command($"SELECT v, {fact} FROM {FactCatalogue.Table(table).Name} WHERE id = @1", id);
         using var reader = command.ExecuteReader();
 
-        if (!reader.Read() || reader.GetInt64(0) == seen)
+        if (!reader.Read())
+        {
+            throw new RefusedException(
+                "changed-meanwhile",
+                $"Someone took this away while you were looking at it; you wanted {fact.Replace('_', ' ')} to be “{wanted}”. Nothing was changed. Look at it as it stands and do this again.");
+        }
+
+        if (reader.GetInt64(0) == seen)
         {
             return;
         }
 
-        var now = Convert.ToString(reader.GetValue(1), System.Globalization.CultureInfo.InvariantCulture);
+        var now = reader.IsDBNull(1) ? FactValue.Null.ToString() : Convert.ToString(reader.GetValue(1), System.Globalization.CultureInfo.InvariantCulture);
 
         throw new RefusedException(
             "changed-meanwhile",
@@ -100,9 +112,9 @@ public sealed class Writing
     {
         if (!_nextIds.TryGetValue(table, out var next))
         {
-            next = table == "impression"
-                ? Connection.Number("SELECT max(coalesce((SELECT max(id) FROM impression), 0), coalesce((SELECT max(sheet) FROM code), 0)) + 1")
-                : Connection.Number($"SELECT coalesce(max(id), 0) + 1 FROM {FactCatalogue.Table(table).Name}");
+            // Not the highest id that stands: the row that had the highest may have been undone, and the logbook still speaks of it.
+            next = 1 + Connection.Number(
+                $"SELECT max(coalesce((SELECT max(id) FROM {FactCatalogue.Table(table).Name}), 0), coalesce((SELECT seq FROM sqlite_sequence WHERE name = @1), 0))", table);
         }
 
         _nextIds[table] = next + 1;
