@@ -1,7 +1,6 @@
 using EditionRegister.Domain.Dates;
 using EditionRegister.Domain.Impressions;
 using EditionRegister.Domain.People;
-using EditionRegister.Domain.Sizes;
 using EditionRegister.Domain.Works;
 
 namespace EditionRegister.Domain.Documents;
@@ -33,8 +32,8 @@ public static class CertificateFacts
             new("printed", Date(run?.Printed)),
             new("technique", Known(work.Technique)),
             new("paper", Known(run?.Paper)),
-            new("image-size", SizeOf(run?.ImageHeight, run?.ImageWidth, units)),
-            new("sheet-size", SizeOf(run?.SheetHeight, run?.SheetWidth, units)),
+            new("image-size", SizeText.OnCertificate(run?.ImageHeight, run?.ImageWidth, units)),
+            new("sheet-size", SizeText.OnCertificate(run?.SheetHeight, run?.SheetWidth, units)),
             new("number", NumberOf(work, impression)),
             new("edition", EditionText.Size(work, edition)),
             new("proofs", EditionText.Proofs(work, edition)),
@@ -68,15 +67,4 @@ public static class CertificateFacts
         "no" => "not signed",
         _ => NotKnown,
     };
-
-    // Height first, as cataloguers have it (CCO).
-    private static string SizeOf(long? height, long? width, string units) => (LengthOf(height), LengthOf(width)) switch
-    {
-        ({ } high, { } wide) => $"{new Size(high, wide).Show(units)} (height × width)",
-        ({ } high, null) => $"height {high.Show(units)}, width {NotKnown}",
-        (null, { } wide) => $"width {wide.Show(units)}, height {NotKnown}",
-        _ => NotKnown,
-    };
-
-    private static Length? LengthOf(long? micrometres) => micrometres is >= 1 and <= Length.Largest ? new Length(micrometres.Value) : null;
 }
