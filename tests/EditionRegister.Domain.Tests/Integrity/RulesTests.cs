@@ -23,7 +23,7 @@ public class RulesTests(string culture = "") : InCulture(culture)
         Assert.Equal(
             [
                 "NumbersAreUnique", "NumbersWithinSize", "TotalsMatch", "ClosedEditionsAreAccountedFor", "PencilAgreesWithRecord", "SheetsBalance",
-                "LeftOutSheetsBearNoNumber", "ReductionsAreNotReprinted", "ChainsHold", "ValuesAreReadable",
+                "LeftOutSheetsBearNoNumber", "ReductionsAreNotReprinted", "ChainsHold", "CertificatesAgree", "ValuesAreReadable",
             ],
             Rules.All.Select(rule => rule.Name));
         Assert.All(Rules.All, rule => Assert.EndsWith(".", rule.Sentence));
