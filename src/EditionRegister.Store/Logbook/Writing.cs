@@ -42,7 +42,7 @@ public sealed class Writing
     {
         if (!_byRoot.TryGetValue(root, out var deed))
         {
-            deed = new Deed(root, NextId);
+            deed = new Deed(root, NewId);
             _byRoot.Add(root, deed);
             _deeds.Add(deed);
         }
@@ -53,8 +53,8 @@ public sealed class Writing
     /// <summary>A batch for a deed over many roots, or for a file read in; its own entry comes first.</summary>
     public long StartBatch(string kind, params ReadOnlySpan<(string Fact, FactValue Value)> facts)
     {
-        var id = NextId("batch");
-        Deed deed = new(Root.Batch(id), NextId);
+        var id = NewId("batch");
+        Deed deed = new(Root.Batch(id), NewId);
         deed.Set("batch", id, ("kind", kind), ("undone", "no"));
         deed.Set("batch", id, facts);
         _byRoot.Add(deed.Root, deed);
@@ -108,7 +108,8 @@ public sealed class Writing
             $"Someone changed this while you were looking at it: {fact.Replace('_', ' ')} is now “{now}”, you wanted “{wanted}”. Nothing was changed. Look at it as it stands and do this again.");
     }
 
-    private long NextId(string table)
+    /// <summary>An id never given before, for a thing that is to be a root of its own.</summary>
+    public long NewId(string table)
     {
         if (!_nextIds.TryGetValue(table, out var next))
         {

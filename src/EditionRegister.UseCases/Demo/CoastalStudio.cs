@@ -174,6 +174,7 @@ internal sealed class CoastalStudio(Register register, ScenarioClock clock)
         var harbour = register.LookAround.Works().First(work => work.Title == "Harbour at Low Water").Editions[0].Id;
 
         clock.OnTo(2026, 6, 6);
+        register.IssueCertificates.Run(Numbers(harbour, "1, 3"));
         register.SellImpressions.Run(Numbers(harbour, "3"), new SalePeople("Inés Vargøy"), new Sale { Price = 18_000, Currency = "EUR", Collected = true });
         register.Consign.Run(Numbers(harbour, "5-8"), Gallery, until: On("2026-12-31"), rate: 4_000, note: "summer hang");
 
@@ -182,7 +183,6 @@ internal sealed class CoastalStudio(Register register, ScenarioClock clock)
 
         clock.OnTo(2026, 9, 30);
         register.ReturnImpressions.Run(Numbers(harbour, "8"), Gallery, Drawer1);
-        clock.OnTo(2026, 10, 1);
     }
 
     private long Declare(long work, string kind, string date, params string[] numberings) => register.DeclareEdition.Run(

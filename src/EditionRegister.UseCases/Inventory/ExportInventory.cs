@@ -1,7 +1,5 @@
 using EditionRegister.Domain;
-using EditionRegister.Domain.Impressions;
 using EditionRegister.Domain.Inventory;
-using EditionRegister.Domain.Works;
 using EditionRegister.Formats.Csv;
 using EditionRegister.Store;
 using EditionRegister.Store.Reading;
@@ -41,7 +39,7 @@ public sealed class ExportInventory(RegisterStore store)
             throw DocumentRefusals.NothingToList();
         }
 
-        CsvFile.Write(stream, InventoryColumns.Of(choice.Owners), rows);
+        CsvFile.Write(stream, InventoryColumns.Names(choice.Owners), rows);
 
         return rows.Count;
     }
@@ -60,17 +58,14 @@ public sealed class ExportInventory(RegisterStore store)
         var maker = choice.Maker is { } who ? Persons.Find(reader.Book, who) : (long?)null;
         var places = choice.Place is { } path ? Inside(reader, Places.Find(reader.Book, path)) : null;
 
-        return
-        [
-            .. reader.Works()
-                .Where(work => maker is null || work.Makers.Any(person => person.Id == maker))
-                .SelectMany(work => work.Impressions.Select(sheet => (Work: work, Sheet: sheet)))
-                .Where(pair => choice.Edition is null || pair.Work.EditionOf(pair.Sheet)?.Id == choice.Edition)
-                .Where(pair => places is null || (pair.Sheet.Where?.Place is { } place && places.Contains(place)))
-                .Where(pair => !choice.Available || FreeToSell.Of(pair.Work, pair.Sheet) == "yes")
-                .Order(InventoryOrder.Comparer)
-                .Select(pair => InventoryRow.Of(pair.Work, pair.Sheet, choice.Owners)),
-        ];
+        var sheets = reader.Works()
+            .Where(work => maker is null || work.Makers.Any(person => person.Id == maker))
+            .SelectMany(work => work.Impressions.Select(sheet => new InventorySheet(work, sheet)))
+            .Where(sheet => choice.Edition is null || sheet.Work.EditionOf(sheet.Impression)?.Id == choice.Edition)
+            .Where(sheet => places is null || (sheet.Impression.Where?.Place is { } place && places.Contains(place)))
+            .Where(sheet => !choice.Available || FreeToSell.Of(sheet.Work, sheet.Impression) == FreeToSell.Yes);
+
+        return [.. InventoryOrder.Sorted(sheets).Select(sheet => InventoryRow.Of(sheet.Work, sheet.Impression, choice.Owners))];
     }
 
     private static HashSet<long> Inside(Reader reader, long outer)
