@@ -33,6 +33,9 @@ public static class CertificateComposer
             SignatureLabel = terms.SignatureLabel,
             DateLabel = terms.DateLabel,
             Caution = terms.Caution,
+            LogbookSentence = terms.LogbookSentence,
+            PageWord = terms.PageWord,
+            Language = terms.Language,
             Page = terms.Page,
             Supersedes = terms.Supersedes,
         };
