@@ -43,25 +43,18 @@ public sealed class RegisterStore
             throw new RefusedException("register-exists", $"{folder.FullPath} already holds a register. Nothing was changed. Name another folder, or use the one that is there with --register.");
         }
 
-        OwnerOnly.MakeFolder(folder.FullPath);
-        var beside = folder.Database + ".part";
-        File.Delete(beside);
-        OwnerOnly.Make(beside).Dispose();
-
-        using (SqliteConnection connection = new($"Data Source={beside};Pooling=False"))
+        FreshFile.Make(folder.Database, beside =>
         {
-            connection.Open();
-            connection.Run("PRAGMA journal_mode=WAL; PRAGMA foreign_keys=ON; PRAGMA secure_delete=ON;");
-            connection.Run($"PRAGMA application_id={SqliteFile.ApplicationId}; PRAGMA user_version={Schema.Newest};");
-            using var transaction = connection.BeginTransaction();
-            Schema.Make(connection);
-            transaction.Commit();
-        }
+            using (var connection = FreshFile.Open(beside))
+            using (var transaction = connection.BeginTransaction())
+            {
+                Schema.Make(connection);
+                transaction.Commit();
+            }
 
-        new LogbookWriter(beside, surroundings.Time, surroundings.Randomness, by: null, surroundings.Say)
-            .Write("make-register", writing => Seeds.Sow(writing, demo));
-
-        File.Move(beside, folder.Database);
+            new LogbookWriter(beside, surroundings.Time, surroundings.Randomness, by: null, surroundings.Say)
+                .Write("make-register", writing => Seeds.Sow(writing, demo));
+        });
 
         return new RegisterStore(folder, surroundings);
     }
@@ -91,7 +84,17 @@ public sealed class RegisterStore
         using var connection = SqliteFile.OpenToRead(Folder.Database);
         connection.Run("BEGIN");
 
-        foreach (var finding in FileChecks.Run(connection).Concat(rules(new Reader(connection))))
+        var damaged = false;
+
+        foreach (var finding in FileChecks.Run(connection))
+        {
+            damaged = true;
+
+            yield return finding;
+        }
+
+        // On a sound file what a rule throws, beyond what the database says of itself, is our own mistake; on a damaged one it is the damage.
+        foreach (var finding in Damage.Told("the works", Folder.Database, () => rules(new Reader(connection)), onlyByTheDatabase: !damaged))
         {
             yield return finding;
         }

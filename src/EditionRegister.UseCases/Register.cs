@@ -2,8 +2,10 @@ using EditionRegister.Domain;
 using EditionRegister.Formats.Settings;
 using EditionRegister.Store;
 using EditionRegister.UseCases.Checking;
+using EditionRegister.UseCases.Documents;
 using EditionRegister.UseCases.Editions;
 using EditionRegister.UseCases.Impressions;
+using EditionRegister.UseCases.Inventory;
 using EditionRegister.UseCases.Looking;
 using EditionRegister.UseCases.Moves;
 using EditionRegister.UseCases.People;
@@ -66,6 +68,18 @@ public sealed class Register
     public SellImpressions SellImpressions => new(Store);
 
     public CheckRegister CheckRegister => new(Store);
+
+    public IssueCertificates IssueCertificates => new(Store, Settings);
+
+    public WriteCertificates WriteCertificates => new(Store);
+
+    public WriteLabels WriteLabels => new(Store, Settings);
+
+    public SpellPencil SpellPencil => new(Store);
+
+    public ExportInventory ExportInventory => new(Store);
+
+    public UndoBatch UndoBatch => new(Store);
 
     public ReadIn ReadIn => new(Store, Settings);
 

@@ -8,7 +8,7 @@ public sealed record FileRule(string Name, string Sentence, string Basis, string
     private const string Restore = "Keep this file as it is, compare it with the newest copy in the backups folder, and go on from the copy that agrees.";
 
     public static FileRule FileIsSound { get; } = new(
-        "FileIsSound", "The database file can be read from end to end.", "SQLite's own quick_check", Restore);
+        "FileIsSound", "The database file can be read from end to end.", "SQLite's own integrity_check", Restore);
 
     public static FileRule SchemaIsAsShipped { get; } = new(
         "SchemaIsAsShipped", "Tables, indexes and guards are those the program shipped.", "the shipped schema scripts",

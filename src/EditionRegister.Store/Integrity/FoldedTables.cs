@@ -7,6 +7,11 @@ internal sealed class FoldedTables
 {
     private readonly Dictionary<long, FoldedRow>[] _tables = [.. FactCatalogue.Tables.Select(_ => new Dictionary<long, FoldedRow>())];
 
+    private readonly long[] _highest = new long[FactCatalogue.Tables.Count];
+
+    /// <summary>The highest id ever given in a table, whether or not that row still stands.</summary>
+    public long Highest(FactTable table) => _highest[table.Index];
+
     public Dictionary<long, FoldedRow> Of(FactTable table) => _tables[table.Index];
 
     public FoldedRow Row(FactTable table, long id)
@@ -17,6 +22,7 @@ internal sealed class FoldedTables
         {
             row = new FoldedRow(new FactValue[table.Facts.Count]);
             rows.Add(id, row);
+            _highest[table.Index] = Math.Max(_highest[table.Index], id);
         }
 
         return row;

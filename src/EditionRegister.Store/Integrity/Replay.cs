@@ -59,8 +59,8 @@ internal sealed class Replay(SqliteConnection connection)
         }
 
         _last = n;
-        var body = row.GetFieldValue<byte[]>(5);
-        Hashes(n, body, row.GetFieldValue<byte[]>(6), row.GetFieldValue<byte[]>(7));
+        var body = row.BytesOrNone(5);
+        Hashes(n, body, row.BytesOrNone(6), row.BytesOrNone(7));
 
         try
         {
@@ -96,10 +96,10 @@ internal sealed class Replay(SqliteConnection connection)
     private void Head(long n, SqliteDataReader row)
     {
         var same = _entry.N == n
-            && _entry.At == row.GetString(1)
-            && _entry.Root == row.GetString(2)
-            && _entry.Batch == row.NumberOrNull(3)
-            && _entry.Deed == row.GetString(4);
+            && row.ValueOrNull(1) == _entry.At
+            && row.ValueOrNull(2) == _entry.Root
+            && row.ValueOrNull(3) == _entry.Batch
+            && row.ValueOrNull(4) == _entry.Deed;
 
         if (!same)
         {
@@ -194,7 +194,7 @@ internal sealed class Replay(SqliteConnection connection)
 
     private void SavedFrontier()
     {
-        var saved = Frontiers.Read(connection);
+        var saved = Saved();
         var same = saved.Count == _frontier.Subtrees.Count
             && saved.Zip(_frontier.Subtrees).All(pair => pair.First.Level == pair.Second.Level && pair.First.Hash.AsSpan().SequenceEqual(pair.Second.Hash));
 
@@ -202,6 +202,20 @@ internal sealed class Replay(SqliteConnection connection)
         {
             Broken(_last, "the hash tree kept for the next entry is not the one the entries give: entries are missing at the end, or the tree was changed.");
         }
+    }
+
+    private List<Subtree> Saved()
+    {
+        List<Subtree> saved = [];
+        using var command = connection.Command("SELECT level, hash FROM frontier ORDER BY level DESC");
+        using var reader = command.ExecuteReader();
+
+        while (reader.Read())
+        {
+            saved.Add(new Subtree((int)Math.Clamp(reader.GetInt64(0), int.MinValue, int.MaxValue), reader.BytesOrNone(1)));
+        }
+
+        return saved;
     }
 
     private void Sealed(SealedName name, string what) => _findings.Add(FileRule.SealedFactsAgree.Broken(

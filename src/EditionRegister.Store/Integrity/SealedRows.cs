@@ -18,7 +18,7 @@ internal sealed class SealedRows : IDisposable
         _more = _reader.Read();
     }
 
-    private SealedName Here => new(_reader.GetInt64(0), _reader.GetInt32(1));
+    private SealedName Here => new(_reader.GetInt64(0), (int)Math.Clamp(_reader.GetInt64(1), int.MinValue, int.MaxValue - 1));
 
     /// <summary>Sealed rows that stand before <paramref name="name"/> and so belong to no entry met so far.</summary>
     public IEnumerable<SealedName> Before(SealedName name)
@@ -39,7 +39,7 @@ internal sealed class SealedRows : IDisposable
             return null;
         }
 
-        var facts = (_reader.GetFieldValue<byte[]>(2), _reader.GetFieldValue<byte[]>(3));
+        var facts = (_reader.BytesOrNone(2), _reader.BytesOrNone(3));
         _more = _reader.Read();
 
         return facts;

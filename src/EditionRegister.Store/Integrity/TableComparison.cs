@@ -11,7 +11,21 @@ namespace EditionRegister.Store.Integrity;
 internal static class TableComparison
 {
     public static IEnumerable<Finding> Compare(SqliteConnection connection, FoldedTables folded) =>
-        FactCatalogue.Tables.SelectMany(table => Compare(connection, table, folded.Of(table)));
+        FactCatalogue.Tables.SelectMany(table => Compare(connection, table, folded.Of(table)))
+            .Concat(FactCatalogue.Tables.SelectMany(table => HighestId(connection, table, folded.Highest(table))));
+
+    /// <summary>The next row's id comes from here; were it lower, an id the logbook speaks of would be given again.</summary>
+    private static IEnumerable<Finding> HighestId(SqliteConnection connection, FactTable table, long due)
+    {
+        var said = connection.Number("SELECT seq FROM sqlite_sequence WHERE name = @1", table.Name);
+
+        if (table.Name != "register" && said != due)
+        {
+            yield return FileRule.TablesAgreeWithLogbook.Broken(
+                new Subject(table.Name, due, table.Name),
+                string.Create(CultureInfo.InvariantCulture, $"The table {table.Name} says that its highest id so far is {said}; the logbook says {due}."));
+        }
+    }
 
     private static IEnumerable<Finding> Compare(SqliteConnection connection, FactTable table, Dictionary<long, FoldedRow> folded)
     {
@@ -50,20 +64,17 @@ internal static class TableComparison
         for (var place = 0; place < table.Facts.Count; place++)
         {
             var fact = table.Facts[place];
-            var said = ValueAt(reader, place + 2);
+            var said = reader.ValueOrNull(place + 2);
             var due = fact.Keeping == Keeping.Derived ? DerivedFacts.Of(fact, source => row.Values[table.PlaceOf(source)].Text) : row.Values[place];
 
             if (said != due)
             {
-                yield return $"has {fact.Name} “{said}”; the logbook says “{due}”.";
+                yield return said is null
+                    ? $"has something in {fact.Name} that is neither a whole number nor a text; the logbook says “{due}”."
+                    : $"has {fact.Name} “{said}”; the logbook says “{due}”.";
             }
         }
     }
-
-    private static FactValue ValueAt(SqliteDataReader reader, int column) =>
-        reader.IsDBNull(column) ? FactValue.Null
-        : reader.GetFieldType(column) == typeof(long) ? reader.GetInt64(column)
-        : reader.GetString(column);
 
     private static Finding Broken(FactTable table, long id, string what)
     {

@@ -10,20 +10,23 @@ internal sealed class Appender(SqliteConnection connection, Randomness randomnes
 {
     private readonly EntryBody _body = new();
     private readonly RowWriter _rows = new(connection);
-    private readonly Frontier _frontier = Frontier.Load(Frontiers.Read(connection));
+    private readonly Frontier _frontier = Frontiers.Load(connection);
     private long _n = connection.Number("SELECT coalesce(max(n), 0) FROM logbook");
 
     public void Append(Deed deed, string name, string at, long? batch, long? by)
     {
-        var n = ++_n;
+        EnsureErasable(deed);
+        EntryHead entry = new(++_n, at, batch, by, name, deed.Root.ToString());
         var erased = deed.Erasures.SelectMany(row => Erasure.SealedRowsOf(connection, row)).ToList();
-        var body = _body.Write(new EntryHead(n, at, batch, by, name, deed.Root.ToString()), deed, erased, randomness);
-        InsertEntry(n, at, deed.Root, batch, name, body);
+        var body = _body.Write(entry, deed, erased, randomness);
+        LogbookRow.Insert(connection, _frontier, entry, body);
 
         foreach (var row in deed.Sets)
         {
-            _rows.Set(row.Table, row.Id, [.. row.Values], n);
+            Apply(deed, row, entry.N);
         }
+
+        Forget(deed, erased, entry.N);
 
         foreach (var row in deed.Unsets)
         {
@@ -32,23 +35,38 @@ internal sealed class Appender(SqliteConnection connection, Randomness randomnes
 
         foreach (var facts in _body.Sealed)
         {
-            connection.Run("INSERT INTO sealed (n, i, salt, body) VALUES (@1, @2, @3, @4)", n, facts.Index, facts.Salt, facts.Body);
+            LogbookRow.InsertSealed(connection, entry.N, facts);
         }
-
-        Forget(deed, erased, n);
     }
 
     public void SaveFrontier() => Frontiers.Write(connection, _frontier);
 
     public void Dispose() => _rows.Dispose();
 
-    private void InsertEntry(long n, string at, Root root, long? batch, string name, byte[] body)
+    /// <summary>What an entry seals it cannot erase: the row would be empty and its sealed facts would still stand.</summary>
+    private static void EnsureErasable(Deed deed)
     {
-        var leaf = MerkleTree.LeafHash(body);
-        _frontier.Append(leaf);
-        connection.Run(
-            "INSERT INTO logbook (n, at, root, batch, deed, body, leaf, head) VALUES (@1, @2, @3, @4, @5, @6, @7, @8)",
-            n, at, root.ToString(), batch, name, body, leaf, _frontier.Root());
+        var both = deed.Erasures.Where(row => deed.Sets.Any(set => set.Table.Name == row.Table && set.Id == row.Id && set.Has(Keeping.Sealed))).ToList();
+
+        if (both.Count > 0)
+        {
+            throw new ArgumentException($"One deed cannot seal facts of {both[0]} and erase them.", nameof(deed));
+        }
+    }
+
+    private void Apply(Deed deed, RowFacts row, long n)
+    {
+        List<(Fact, FactValue)> values = [.. row.Values];
+
+        if (values.Count > 0)
+        {
+            _rows.Set(row.Table, row.Id, values, n);
+        }
+        else if (!_rows.Touch(row.Table, row.Id, n) && !deed.Unsets.Contains(new RowName(row.Table.Name, row.Id)))
+        {
+            // What was undone left sealed facts behind; erasing those says again, in the same entry, that the row is no more.
+            throw new ArgumentException($"{row.Table.Name} {row.Id} does not stand in its table; to erase what it left behind, unset it in the same deed.", nameof(deed));
+        }
     }
 
     private void Forget(Deed deed, List<SealedName> erased, long n)
@@ -60,8 +78,7 @@ internal sealed class Appender(SqliteConnection connection, Randomness randomnes
 
         foreach (var row in deed.Erasures)
         {
-            var table = FactCatalogue.Table(row.Table);
-            _rows.Set(table, row.Id, [.. table.Sealed.Select(fact => (fact, FactValue.Null))], n);
+            _rows.Forget(FactCatalogue.Table(row.Table), row.Id, n);
         }
     }
 }

@@ -6,7 +6,7 @@ using Microsoft.Data.Sqlite;
 
 namespace EditionRegister.Store.Logbook;
 
-/// <summary>Finds what was ever sealed about a row, and takes the last traces of it out of the file.</summary>
+/// <summary>Finds what was ever sealed about a row.</summary>
 internal static class Erasure
 {
     /// <summary>Every sealed row about <paramref name="row"/>: its body begins with the row's name, in canonical form.</summary>
@@ -23,16 +23,5 @@ internal static class Erasure
         }
 
         return found;
-    }
-
-    /// <summary>
-    /// Writes the file anew and empties its write-ahead log. Overwriting deleted content alone is not enough: pages that were
-    /// rearranged before may still hold an old copy of a cell.
-    /// </summary>
-    public static void SweepFile(SqliteConnection connection)
-    {
-        connection.Run("PRAGMA wal_checkpoint(TRUNCATE)");
-        connection.Run("VACUUM");
-        connection.Run("PRAGMA wal_checkpoint(TRUNCATE)");
     }
 }

@@ -1,3 +1,4 @@
+using EditionRegister.Domain;
 using EditionRegister.Store.Proof;
 using EditionRegister.Store.Sqlite;
 using Microsoft.Data.Sqlite;
@@ -7,6 +8,19 @@ namespace EditionRegister.Store.Logbook;
 /// <summary>Keeps the hash tree's frontier in its table between deeds.</summary>
 internal static class Frontiers
 {
+    /// <exception cref="RefusedException">register-damaged: what stands there is no frontier.</exception>
+    public static Frontier Load(SqliteConnection connection)
+    {
+        try
+        {
+            return Frontier.Load(Read(connection));
+        }
+        catch (Exception damage) when (damage is ArgumentException or InvalidCastException or InvalidOperationException or OverflowException)
+        {
+            throw new RefusedException("register-damaged", "The logbook's hash tree is damaged, so no entry can be added. Nothing was changed. Run `edreg check`, and go on from the newest copy in the backups folder.");
+        }
+    }
+
     public static List<Subtree> Read(SqliteConnection connection)
     {
         List<Subtree> subtrees = [];

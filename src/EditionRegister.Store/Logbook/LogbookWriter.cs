@@ -12,7 +12,10 @@ namespace EditionRegister.Store.Logbook;
 /// </summary>
 public sealed class LogbookWriter(string database, TimeProvider time, Randomness randomness, long? by, Action<string> say)
 {
-    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(10);
+    private readonly Sweep _sweep = new(database);
+
+    /// <summary>How long to wait for another program's lock.</summary>
+    internal TimeSpan Patience { get; init; } = TimeSpan.FromSeconds(10);
 
     /// <summary>Reads, decides and appends under the lock.</summary>
     /// <exception cref="Domain.RefusedException">What <paramref name="decide"/> refuses, or register-busy after ten seconds.</exception>
@@ -22,34 +25,52 @@ public sealed class LogbookWriter(string database, TimeProvider time, Randomness
         {
             using var connection = SqliteFile.OpenToWrite(database);
             TakeLock(connection);
-            Guards.PutBack(connection, say);
-            var erased = false;
-            T result;
-
-            try
-            {
-                Writing writing = new(connection, randomness, Now());
-                result = decide(writing);
-                erased = writing.Deeds.Any(one => one.Erasures.Count > 0);
-                Append(writing, deed);
-                connection.Run("COMMIT");
-            }
-            catch
-            {
-                RollBack(connection);
-                throw;
-            }
-
-            if (erased)
-            {
-                Erasure.SweepFile(connection);
-            }
+            var result = Write(connection, deed, decide);
+            SweepWhatIsDue(connection);
 
             return result;
         }
         catch (SqliteException failure) when (SqliteFailures.Explain(failure, database) is Domain.RefusedException refusal)
         {
             throw refusal;
+        }
+    }
+
+    private T Write<T>(SqliteConnection connection, string deed, Func<Writing, T> decide)
+    {
+        try
+        {
+            var guardsWereAltered = Guards.PutBack(connection);
+            Writing writing = new(connection, randomness, Now());
+            var result = decide(writing);
+            Append(writing, deed);
+
+            if (writing.Deeds.Any(one => one.Erasures.Count > 0))
+            {
+                _sweep.BecomesDue();
+            }
+
+            connection.Run("COMMIT");
+
+            if (guardsWereAltered)
+            {
+                say(Guards.PutBackAgain);
+            }
+
+            return result;
+        }
+        catch
+        {
+            RollBack(connection);
+            throw;
+        }
+    }
+
+    private void SweepWhatIsDue(SqliteConnection connection)
+    {
+        if (_sweep.IsDue && !_sweep.Run(connection))
+        {
+            say(Sweep.NotYet);
         }
     }
 

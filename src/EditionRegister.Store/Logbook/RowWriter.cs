@@ -24,6 +24,14 @@ internal sealed class RowWriter(SqliteConnection connection) : IDisposable
         }
     }
 
+    /// <summary>Only says which entry named the row last.</summary>
+    /// <returns>False when no such row stands.</returns>
+    public bool Touch(FactTable table, long id, long v) => Update(table, id, [], v) > 0;
+
+    /// <summary>Nulls every sealed fact of a row and what was worked out from it.</summary>
+    public void Forget(FactTable table, long id, long v) =>
+        Update(table, id, [.. table.Facts.Where(fact => fact.Keeping != Keeping.Open).Select(fact => (fact, FactValue.Null))], v);
+
     public void Unset(FactTable table, long id)
     {
         var command = Prepared($"DELETE FROM {table.Name} WHERE id = @id");

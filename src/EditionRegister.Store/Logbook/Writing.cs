@@ -42,7 +42,7 @@ public sealed class Writing
     {
         if (!_byRoot.TryGetValue(root, out var deed))
         {
-            deed = new Deed(root, NextId);
+            deed = new Deed(root, NewId);
             _byRoot.Add(root, deed);
             _deeds.Add(deed);
         }
@@ -53,8 +53,8 @@ public sealed class Writing
     /// <summary>A batch for a deed over many roots, or for a file read in; its own entry comes first.</summary>
     public long StartBatch(string kind, params ReadOnlySpan<(string Fact, FactValue Value)> facts)
     {
-        var id = NextId("batch");
-        Deed deed = new(Root.Batch(id), NextId);
+        var id = NewId("batch");
+        Deed deed = new(Root.Batch(id), NewId);
         deed.Set("batch", id, ("kind", kind), ("undone", "no"));
         deed.Set("batch", id, facts);
         _byRoot.Add(deed.Root, deed);
@@ -63,6 +63,9 @@ public sealed class Writing
 
         return id;
     }
+
+    /// <summary>Rows that a batch made, in the order in which they were made.</summary>
+    public IReadOnlyList<RowMade> RowsMadeBy(long batch) => BatchEntries.RowsMade(Connection, batch);
 
     /// <summary>Refuses when a row was written by another deed since the caller saw it.</summary>
     /// <param name="table">The row's table.</param>
@@ -78,28 +81,41 @@ public sealed class Writing
             return;
         }
 
+        if (FactCatalogue.Table(table).PlaceOf(fact) < 0)
+        {
+            throw new ArgumentException($"The catalogue has no {table}.{fact}.", nameof(fact));
+        }
+
         using var command = Connection.Command($"SELECT v, {fact} FROM {FactCatalogue.Table(table).Name} WHERE id = @1", id);
         using var reader = command.ExecuteReader();
 
-        if (!reader.Read() || reader.GetInt64(0) == seen)
+        if (!reader.Read())
+        {
+            throw new RefusedException(
+                "changed-meanwhile",
+                $"Someone took this away while you were looking at it; you wanted {fact.Replace('_', ' ')} to be “{wanted}”. Nothing was changed. Look at it as it stands and do this again.");
+        }
+
+        if (reader.GetInt64(0) == seen)
         {
             return;
         }
 
-        var now = Convert.ToString(reader.GetValue(1), System.Globalization.CultureInfo.InvariantCulture);
+        var now = reader.IsDBNull(1) ? FactValue.Null.ToString() : Convert.ToString(reader.GetValue(1), System.Globalization.CultureInfo.InvariantCulture);
 
         throw new RefusedException(
             "changed-meanwhile",
             $"Someone changed this while you were looking at it: {fact.Replace('_', ' ')} is now “{now}”, you wanted “{wanted}”. Nothing was changed. Look at it as it stands and do this again.");
     }
 
-    private long NextId(string table)
+    /// <summary>An id never given before, for a thing that is to be a root of its own.</summary>
+    public long NewId(string table)
     {
         if (!_nextIds.TryGetValue(table, out var next))
         {
-            next = table == "impression"
-                ? Connection.Number("SELECT max(coalesce((SELECT max(id) FROM impression), 0), coalesce((SELECT max(sheet) FROM code), 0)) + 1")
-                : Connection.Number($"SELECT coalesce(max(id), 0) + 1 FROM {FactCatalogue.Table(table).Name}");
+            // Not the highest id that stands: the row that had the highest may have been undone, and the logbook still speaks of it.
+            next = 1 + Connection.Number(
+                $"SELECT max(coalesce((SELECT max(id) FROM {FactCatalogue.Table(table).Name}), 0), coalesce((SELECT seq FROM sqlite_sequence WHERE name = @1), 0))", table);
         }
 
         _nextIds[table] = next + 1;

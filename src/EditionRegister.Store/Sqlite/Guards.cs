@@ -5,8 +5,11 @@ namespace EditionRegister.Store.Sqlite;
 /// <summary>Keeps the database's guards as they were shipped.</summary>
 internal static class Guards
 {
-    /// <summary>Puts missing or altered guards back, takes strange triggers away, and says so.</summary>
-    public static void PutBack(SqliteConnection connection, Action<string> say)
+    public const string PutBackAgain = "The database's guards had been altered and were put back as shipped. Run `edreg check` to see whether anything else was changed.";
+
+    /// <summary>Puts missing or altered guards back and takes strange triggers away.</summary>
+    /// <returns>Whether there was anything to put right.</returns>
+    public static bool PutBack(SqliteConnection connection)
     {
         var found = Found(connection);
         var strange = found.Keys.Where(name => !Schema.Guards.ContainsKey(name) || found[name] != Schema.Guards[name]).ToList();
@@ -22,10 +25,7 @@ internal static class Guards
             connection.Run(Schema.Guards[name]);
         }
 
-        if (strange.Count + missing.Count > 0)
-        {
-            say("The database's guards had been altered and were put back as shipped. Run `edreg check` to see whether anything else was changed.");
-        }
+        return strange.Count + missing.Count > 0;
     }
 
     private static Dictionary<string, string> Found(SqliteConnection connection)

@@ -20,11 +20,20 @@ internal static class Schema
     /// <summary>Makes all tables and guards in an empty database. Call inside a transaction.</summary>
     public static void Make(SqliteConnection connection)
     {
+        MakeTables(connection);
+        MakeGuards(connection);
+    }
+
+    public static void MakeTables(SqliteConnection connection)
+    {
         for (var number = 1; number <= Newest; number++)
         {
             connection.Run(Script(number));
         }
+    }
 
+    public static void MakeGuards(SqliteConnection connection)
+    {
         foreach (var guard in Guards.Values)
         {
             connection.Run(guard);
@@ -32,14 +41,16 @@ internal static class Schema
     }
 
     /// <summary>Everything the shipped schema makes, by name, as the database itself spells it.</summary>
-    public static IReadOnlyDictionary<string, string> AsShipped()
+    public static IReadOnlyDictionary<string, string> AsShipped => Shipped.Value;
+
+    private static readonly Lazy<IReadOnlyDictionary<string, string>> Shipped = new(() =>
     {
         using SqliteConnection memory = new("Data Source=:memory:");
         memory.Open();
         Make(memory);
 
         return AsFound(memory);
-    }
+    });
 
     public static Dictionary<string, string> AsFound(SqliteConnection connection)
     {

@@ -1,6 +1,7 @@
 using EditionRegister.Domain.Facts;
 using EditionRegister.Domain.Text;
 using EditionRegister.Store;
+using EditionRegister.Store.Logbook;
 
 namespace EditionRegister.UseCases.People;
 
@@ -63,13 +64,14 @@ public sealed class RecordPerson(RegisterStore store)
             throw PeopleRefusals.KnownAlready(known);
         }
 
-        return Record(writing.On, writing.Read.Book.People.Keys.DefaultIfEmpty().Max() + 1, person, policy);
+        return Record(writing, person, policy);
     });
 
-    /// <summary>Writes the facts of a new person under an id.</summary>
-    internal static long Record(Func<Root, Deed> on, long id, NewPerson person, string policy)
+    /// <summary>Writes the facts of a new person.</summary>
+    internal static long Record(Writing writing, NewPerson person, string policy)
     {
-        var deed = on(Root.Person(id));
+        var id = writing.NewId("person");
+        var deed = writing.On(Root.Person(id));
         deed.Set("person", id,
             ("what", person.IsOrganisation ? "organisation" : "person"),
             ("name", person.Name.Trim()),

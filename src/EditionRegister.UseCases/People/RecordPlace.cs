@@ -1,6 +1,3 @@
-using EditionRegister.Domain.Facts;
-using EditionRegister.Domain.People;
-using EditionRegister.Domain.Text;
 using EditionRegister.Store;
 
 namespace EditionRegister.UseCases.People;
@@ -19,29 +16,6 @@ public sealed class RecordPlace(RegisterStore store)
             throw PeopleRefusals.PlaceEmpty();
         }
 
-        return Record(writing.Read.Book, writing.On, names, keeper, writing.Read.Book.Places.Keys.DefaultIfEmpty().Max() + 1).Place;
+        return new PlacesOnTheWay(writing).Find(names, keeper);
     });
-
-    /// <summary>Finds or makes each place of a path; answers the innermost, and the next id that is free.</summary>
-    internal static (long Place, long NextId) Record(AddressBook book, Func<Root, Deed> on, IReadOnlyList<string> names, long? keeper, long nextId)
-    {
-        long? inside = null;
-
-        foreach (var name in names)
-        {
-            var known = book.Places.Values.FirstOrDefault(place => place.Inside == inside && place.Name is { } called && SearchText.Fold(called) == SearchText.Fold(name));
-
-            if (known is null)
-            {
-                on(Root.Place(nextId)).Set("place", nextId, ("name", name), ("inside", inside), ("keeper", keeper));
-                inside = nextId++;
-            }
-            else
-            {
-                inside = known.Id;
-            }
-        }
-
-        return (inside!.Value, nextId);
-    }
 }

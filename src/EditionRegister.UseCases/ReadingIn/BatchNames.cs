@@ -1,4 +1,3 @@
-using EditionRegister.Domain.Facts;
 using EditionRegister.Domain.People;
 using EditionRegister.Domain.Text;
 using EditionRegister.Store.Logbook;
@@ -10,13 +9,7 @@ namespace EditionRegister.UseCases.ReadingIn;
 internal sealed class BatchNames(Writing writing)
 {
     private readonly Dictionary<string, long> _people = new(StringComparer.Ordinal);
-    private readonly Dictionary<(long? Inside, string Name), long> _places = writing.Read.Book.Places.Values
-        .Where(place => place.Name is not null)
-        .GroupBy(place => (place.Inside, SearchText.Fold(place.Name!)))
-        .ToDictionary(same => same.Key, same => same.First().Id);
-
-    private long _nextPerson = writing.Read.Book.People.Keys.DefaultIfEmpty().Max() + 1;
-    private long _nextPlace = writing.Read.Book.Places.Keys.DefaultIfEmpty().Max() + 1;
+    private readonly PlacesOnTheWay _places = new(writing);
 
     public long Person(string name)
     {
@@ -31,26 +24,7 @@ internal sealed class BatchNames(Writing writing)
         return id;
     }
 
-    public long Place(string path, long? keeper)
-    {
-        long? inside = null;
-
-        foreach (var name in Places.Split(path))
-        {
-            var key = (inside, SearchText.Fold(name));
-
-            if (!_places.TryGetValue(key, out var id))
-            {
-                id = _nextPlace++;
-                writing.On(Root.Place(id)).Set("place", id, ("name", name), ("inside", inside), ("keeper", inside is null ? keeper : null));
-                _places.Add(key, id);
-            }
-
-            inside = id;
-        }
-
-        return inside!.Value;
-    }
+    public long Place(string path) => _places.Find(Places.Split(path), keeper: null);
 
     private long? Known(string name, string folded)
     {
@@ -65,6 +39,6 @@ internal sealed class BatchNames(Writing writing)
         var isPrivate = name == PublicName.PrivateCollection;
         NewPerson person = new() { Name = name, Wording = isPrivate ? name : null };
 
-        return RecordPerson.Record(writing.On, _nextPerson++, person, isPrivate ? "wording" : "full");
+        return RecordPerson.Record(writing, person, isPrivate ? "wording" : "full");
     }
 }

@@ -2,6 +2,7 @@ using EditionRegister.Domain.Chains;
 using EditionRegister.Domain.Codes;
 using EditionRegister.Domain.Editions;
 using EditionRegister.Domain.Facts;
+using EditionRegister.Domain.Inventory;
 using EditionRegister.Domain.Works;
 using EditionRegister.Store.Logbook;
 using EditionRegister.UseCases.Works;
@@ -13,13 +14,12 @@ internal sealed class BatchWriter(Writing writing, long batch)
 {
     private readonly BatchNames _names = new(writing);
     private readonly Func<RegisterCode> _draw = CodeDrawing.From(writing);
-    private long _nextWork = writing.Read.WorkIds() is [.., var last] ? last + 1 : 1;
 
     public int NewWorks { get; private set; }
 
     public void Write(ListedWork listed)
     {
-        var id = listed.Known?.Id ?? _nextWork++;
+        var id = listed.Known?.Id ?? writing.NewId("work");
         long? maker = listed.First.Maker is { } name ? _names.Person(name) : null;
 
         // People and places come first in the batch, since a work's facts point at them.
@@ -143,7 +143,8 @@ internal sealed class BatchWriter(Writing writing, long batch)
     {
         long? holder = row.With is { } with ? _names.Person(with) : null;
 
-        return row.Place is { } place ? Position.InPlace(_names.Place(place, holder))
+        return row.Place == InventoryRow.Gone ? Position.Gone
+            : row.Place is { } place ? Position.InPlace(_names.Place(place)) with { Holder = holder }
             : holder is { } known ? Position.With(known)
             : Position.Unknown;
     }

@@ -18,7 +18,7 @@ public sealed class RecordWork(RegisterStore store)
     public long Run(NewWork work, IReadOnlyList<string> makers, IReadOnlyList<Helper>? helpers = null) => store.Write("record-work", writing =>
     {
         var book = writing.Read.Book;
-        var id = (writing.Read.WorkIds() is [.., var last] ? last : 0) + 1;
+        var id = writing.NewId("work");
         var deed = writing.On(Root.Work(id));
         (work with { Makers = [.. makers.Select(who => Persons.Find(book, who))] }).Record(id, deed);
 

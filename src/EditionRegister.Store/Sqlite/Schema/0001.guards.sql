@@ -20,6 +20,11 @@ BEGIN SELECT RAISE(ABORT, 'guard: a code belongs to one sheet for ever'); END;
 CREATE TRIGGER code_is_never_deleted BEFORE DELETE ON code
 BEGIN SELECT RAISE(ABORT, 'guard: a code belongs to one sheet for ever'); END;
 
+-- INSERT OR REPLACE deletes without asking the guard above, unless recursive triggers are on.
+CREATE TRIGGER code_is_never_replaced BEFORE INSERT ON code
+WHEN EXISTS (SELECT 1 FROM code WHERE code = NEW.code)
+BEGIN SELECT RAISE(ABORT, 'guard: a code belongs to one sheet for ever'); END;
+
 CREATE TRIGGER number_is_within_size_when_made BEFORE INSERT ON number
 WHEN NEW.ordinal > (SELECT size FROM numbering WHERE id = NEW.numbering)
 BEGIN SELECT RAISE(ABORT, 'guard: a number lies within its size'); END;
@@ -39,8 +44,12 @@ WHEN EXISTS (SELECT 1 FROM numbering m JOIN edition e ON e.id = m.edition
                     OR EXISTS (SELECT 1 FROM ownership o JOIN move_kind k ON k.word = o.kind WHERE o.impression = i.id AND k.leaves = 'yes')))
 BEGIN SELECT RAISE(ABORT, 'guard: an edition never grows once a sheet is signed or has left'); END;
 
+CREATE TRIGGER number_keeps_its_place BEFORE UPDATE OF numbering, ordinal ON number
+WHEN NEW.numbering <> OLD.numbering OR NEW.ordinal <> OLD.ordinal
+BEGIN SELECT RAISE(ABORT, 'guard: a number keeps its place in its numbering'); END;
+
 CREATE TRIGGER numbering_size_is_not_raised_late BEFORE UPDATE OF size ON numbering
-WHEN NEW.size > OLD.size
+WHEN (NEW.size > OLD.size OR (OLD.size IS NOT NULL AND NEW.size IS NULL))
  AND EXISTS (SELECT 1 FROM edition e WHERE e.id = NEW.edition AND e.extent = 'whole')
  AND EXISTS (SELECT 1 FROM impression i
              WHERE i.numbering IN (SELECT id FROM numbering WHERE edition = NEW.edition)

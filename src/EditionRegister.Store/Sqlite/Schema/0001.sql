@@ -42,8 +42,9 @@ CREATE TABLE register (
     v      INTEGER NOT NULL REFERENCES logbook (n) ON DELETE RESTRICT
 ) STRICT;
 
+-- AUTOINCREMENT: the id of a row that was undone is never given to another, so that an entry of the logbook names one thing for ever.
 CREATE TABLE numbering_kind (
-    id       INTEGER PRIMARY KEY,
+    id       INTEGER PRIMARY KEY AUTOINCREMENT,
     word     TEXT    NOT NULL UNIQUE,
     mark     TEXT    NOT NULL,
     name     TEXT    NOT NULL,
@@ -54,21 +55,21 @@ CREATE TABLE numbering_kind (
 ) STRICT;
 
 CREATE TABLE role (
-    id   INTEGER PRIMARY KEY,
+    id   INTEGER PRIMARY KEY AUTOINCREMENT,
     word TEXT    NOT NULL UNIQUE,
     name TEXT    NOT NULL,
     v    INTEGER NOT NULL REFERENCES logbook (n) ON DELETE RESTRICT
 ) STRICT;
 
 CREATE TABLE fault (
-    id   INTEGER PRIMARY KEY,
+    id   INTEGER PRIMARY KEY AUTOINCREMENT,
     word TEXT    NOT NULL UNIQUE,
     name TEXT    NOT NULL,
     v    INTEGER NOT NULL REFERENCES logbook (n) ON DELETE RESTRICT
 ) STRICT;
 
 CREATE TABLE move_kind (
-    id     INTEGER PRIMARY KEY,
+    id     INTEGER PRIMARY KEY AUTOINCREMENT,
     word   TEXT    NOT NULL UNIQUE,
     name   TEXT    NOT NULL,
     chain  TEXT    NOT NULL CHECK (chain IN ('whereabouts', 'ownership')),
@@ -79,7 +80,7 @@ CREATE TABLE move_kind (
 -- ---------------------------------------------------------------- people and places
 
 CREATE TABLE person (
-    id             INTEGER PRIMARY KEY,
+    id             INTEGER PRIMARY KEY AUTOINCREMENT,
     what           TEXT    NOT NULL CHECK (what IN ('person', 'organisation')),
     name           TEXT,
     sort_name      TEXT,
@@ -96,7 +97,7 @@ CREATE TABLE person (
 ) STRICT;
 
 CREATE TABLE place (
-    id      INTEGER PRIMARY KEY,
+    id      INTEGER PRIMARY KEY AUTOINCREMENT,
     name    TEXT,
     inside  INTEGER REFERENCES place (id) ON DELETE RESTRICT,
     keeper  INTEGER REFERENCES person (id) ON DELETE RESTRICT,
@@ -109,7 +110,7 @@ CREATE TABLE place (
 -- ---------------------------------------------------------------- works, matrices, print runs
 
 CREATE TABLE work (
-    id            INTEGER PRIMARY KEY,
+    id            INTEGER PRIMARY KEY AUTOINCREMENT,
     title         TEXT,
     title_state   TEXT    NOT NULL CHECK (title_state IN ('given', 'untitled', 'unknown')),
     maker_state   TEXT    NOT NULL CHECK (maker_state IN ('named', 'unknown')),
@@ -124,7 +125,7 @@ CREATE TABLE work (
 ) STRICT;
 
 CREATE TABLE work_role (
-    id      INTEGER PRIMARY KEY,
+    id      INTEGER PRIMARY KEY AUTOINCREMENT,
     work    INTEGER NOT NULL REFERENCES work (id) ON DELETE RESTRICT,
     person  INTEGER NOT NULL REFERENCES person (id) ON DELETE RESTRICT,
     role    TEXT    NOT NULL REFERENCES role (word) ON DELETE RESTRICT,
@@ -136,7 +137,7 @@ CREATE TABLE work_role (
 CREATE INDEX work_role_person ON work_role (person);
 
 CREATE TABLE matrix (
-    id            INTEGER PRIMARY KEY,
+    id            INTEGER PRIMARY KEY AUTOINCREMENT,
     work          INTEGER NOT NULL REFERENCES work (id) ON DELETE RESTRICT,
     what          TEXT    NOT NULL CHECK (what IN ('block', 'plate', 'stone', 'screen', 'stencil', 'other')),
     material      TEXT,
@@ -155,7 +156,7 @@ CREATE TABLE matrix (
 CREATE INDEX matrix_work ON matrix (work);
 
 CREATE TABLE print_run (
-    id               INTEGER PRIMARY KEY,
+    id               INTEGER PRIMARY KEY AUTOINCREMENT,
     work             INTEGER NOT NULL REFERENCES work (id) ON DELETE RESTRICT,
     ordinal          INTEGER NOT NULL CHECK (ordinal >= 1),
     purpose          TEXT    NOT NULL CHECK (purpose IN ('edition', 'proofing', 'restrike', 'unknown')),
@@ -180,7 +181,7 @@ CREATE TABLE print_run (
 -- ---------------------------------------------------------------- editions and their numbers
 
 CREATE TABLE edition (
-    id                INTEGER PRIMARY KEY,
+    id                INTEGER PRIMARY KEY AUTOINCREMENT,
     work              INTEGER NOT NULL REFERENCES work (id) ON DELETE RESTRICT,
     ordinal           INTEGER NOT NULL CHECK (ordinal >= 1),
     kind              TEXT    NOT NULL CHECK (kind IN ('limited', 'open', 'varied', 'unique', 'unknown')),
@@ -199,7 +200,7 @@ CREATE TABLE edition (
 ) STRICT;
 
 CREATE TABLE numbering (
-    id         INTEGER PRIMARY KEY,
+    id         INTEGER PRIMARY KEY AUTOINCREMENT,
     edition    INTEGER NOT NULL REFERENCES edition (id) ON DELETE RESTRICT,
     ordinal    INTEGER NOT NULL CHECK (ordinal >= 1),
     kind       TEXT    NOT NULL REFERENCES numbering_kind (word) ON DELETE RESTRICT,
@@ -212,7 +213,7 @@ CREATE TABLE numbering (
 ) STRICT;
 
 CREATE TABLE number (
-    id        INTEGER PRIMARY KEY,
+    id        INTEGER PRIMARY KEY AUTOINCREMENT,
     numbering INTEGER NOT NULL REFERENCES numbering (id) ON DELETE RESTRICT,
     ordinal   INTEGER NOT NULL CHECK (ordinal >= 1),
     fate      TEXT    NOT NULL CHECK (fate IN ('open', 'never-printed', 'void', 'elsewhere', 'unknown')),
@@ -225,7 +226,7 @@ CREATE TABLE number (
 
 -- Every code ever given, with the sheet it was given to; it outlives the sheet's row.
 CREATE TABLE code (
-    id    INTEGER PRIMARY KEY,
+    id    INTEGER PRIMARY KEY AUTOINCREMENT,
     code  TEXT    NOT NULL UNIQUE CHECK (length(code) = 8),
     sheet INTEGER NOT NULL,
     v     INTEGER NOT NULL REFERENCES logbook (n) ON DELETE RESTRICT,
@@ -233,7 +234,7 @@ CREATE TABLE code (
 ) STRICT;
 
 CREATE TABLE impression (
-    id             INTEGER PRIMARY KEY,
+    id             INTEGER PRIMARY KEY AUTOINCREMENT,
     run            INTEGER NOT NULL REFERENCES print_run (id) ON DELETE RESTRICT,
     ordinal        INTEGER NOT NULL CHECK (ordinal >= 1),
     code           TEXT    NOT NULL UNIQUE,
@@ -263,7 +264,7 @@ CREATE UNIQUE INDEX impression_number ON impression (numbering, number) WHERE nu
 CREATE INDEX impression_numbering ON impression (numbering) WHERE numbering IS NOT NULL;
 
 CREATE TABLE inscription (
-    id         INTEGER PRIMARY KEY,
+    id         INTEGER PRIMARY KEY AUTOINCREMENT,
     impression INTEGER NOT NULL REFERENCES impression (id) ON DELETE RESTRICT,
     ordinal    INTEGER NOT NULL CHECK (ordinal >= 1),
     side       TEXT    NOT NULL CHECK (side IN ('front', 'back', 'unknown')),
@@ -279,7 +280,7 @@ CREATE TABLE inscription (
 -- A link says where the sheet went from and to. The foreign key to the link before makes a break impossible:
 -- from here = to there.
 CREATE TABLE whereabouts (
-    id          INTEGER PRIMARY KEY,
+    id          INTEGER PRIMARY KEY AUTOINCREMENT,
     impression  INTEGER NOT NULL REFERENCES impression (id) ON DELETE RESTRICT,
     ordinal     INTEGER NOT NULL CHECK (ordinal >= 1),
     kind        TEXT    NOT NULL REFERENCES move_kind (word) ON DELETE RESTRICT,
@@ -314,7 +315,7 @@ CREATE INDEX whereabouts_place ON whereabouts (to_place) WHERE to_place IS NOT N
 CREATE INDEX whereabouts_holder ON whereabouts (to_holder) WHERE to_holder IS NOT NULL;
 
 CREATE TABLE ownership (
-    id         INTEGER PRIMARY KEY,
+    id         INTEGER PRIMARY KEY AUTOINCREMENT,
     impression INTEGER NOT NULL REFERENCES impression (id) ON DELETE RESTRICT,
     ordinal    INTEGER NOT NULL CHECK (ordinal >= 1),
     kind       TEXT    NOT NULL REFERENCES move_kind (word) ON DELETE RESTRICT,
@@ -348,7 +349,7 @@ CREATE INDEX ownership_owner ON ownership (to_owner) WHERE to_owner IS NOT NULL;
 -- ---------------------------------------------------------------- documents, batches
 
 CREATE TABLE document (
-    id              INTEGER PRIMARY KEY,
+    id              INTEGER PRIMARY KEY AUTOINCREMENT,
     kind            TEXT    NOT NULL,
     impression      INTEGER NOT NULL REFERENCES impression (id) ON DELETE RESTRICT,
     serial          TEXT    NOT NULL UNIQUE,
@@ -365,7 +366,7 @@ CREATE UNIQUE INDEX document_valid_certificate ON document (impression) WHERE ki
 CREATE INDEX document_impression ON document (impression);
 
 CREATE TABLE batch (
-    id        INTEGER PRIMARY KEY,
+    id        INTEGER PRIMARY KEY AUTOINCREMENT,
     kind      TEXT    NOT NULL CHECK (kind IN ('deed', 'read-in')),
     sha256    TEXT    CHECK (length(sha256) = 64),
     rows      INTEGER CHECK (rows >= 0),
@@ -378,7 +379,7 @@ CREATE UNIQUE INDEX batch_file ON batch (sha256) WHERE sha256 IS NOT NULL AND un
 
 -- A column of a file read in that the register has no place for: kept with the sheet, as written.
 CREATE TABLE kept_column (
-    id         INTEGER PRIMARY KEY,
+    id         INTEGER PRIMARY KEY AUTOINCREMENT,
     impression INTEGER NOT NULL REFERENCES impression (id) ON DELETE RESTRICT,
     batch      INTEGER NOT NULL REFERENCES batch (id) ON DELETE RESTRICT,
     line       INTEGER NOT NULL CHECK (line >= 1),

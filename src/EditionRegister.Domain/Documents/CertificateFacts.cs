@@ -1,0 +1,70 @@
+using EditionRegister.Domain.Dates;
+using EditionRegister.Domain.Impressions;
+using EditionRegister.Domain.People;
+using EditionRegister.Domain.Works;
+
+namespace EditionRegister.Domain.Documents;
+
+/// <summary>What the register says of an impression today, fact by fact, as a certificate discloses it. What is not known is said.</summary>
+public static class CertificateFacts
+{
+    /// <summary>Stands for everything nobody knows.</summary>
+    public const string NotKnown = "not known";
+
+    /// <summary>In reading order. Keys are permanent.</summary>
+    /// <param name="work">The work whole.</param>
+    /// <param name="impression">One of its impressions.</param>
+    /// <param name="units">"mm" or "in".</param>
+    /// <exception cref="ArgumentException">Other units.</exception>
+    public static IReadOnlyList<CertificateFact> Of(Work work, Impression impression, string units)
+    {
+        ArgumentNullException.ThrowIfNull(work);
+        ArgumentNullException.ThrowIfNull(impression);
+
+        var run = work.RunOf(impression);
+        var edition = work.EditionOf(impression);
+
+        return
+        [
+            new("maker", Names(work.Makers)),
+            new("title", work.TitleState == "untitled" ? "Untitled" : Known(work.Title)),
+            new("matrix-year", MatrixText.Years(work.Matrices)),
+            new("printed", Date(run?.Printed)),
+            new("technique", Known(work.Technique)),
+            new("paper", Known(run?.Paper)),
+            new("image-size", SizeText.OnCertificate(run?.ImageHeight, run?.ImageWidth, units)),
+            new("sheet-size", SizeText.OnCertificate(run?.SheetHeight, run?.SheetWidth, units)),
+            new("number", NumberOf(work, impression)),
+            new("edition", EditionText.Size(work, edition)),
+            new("proofs", EditionText.Proofs(work, edition)),
+            new("total", EditionText.Total(work, edition)),
+            new("state", Known(run?.State)),
+            new("signature", Signature(work, impression)),
+            new("matrix-fate", MatrixText.Fates(work.Matrices)),
+            new("printer", Names(work.InRole(Role.Printer.Word))),
+            new("workshop", Names(work.InRole(Role.Workshop.Word))),
+            new("code", impression.ShownCode),
+        ];
+    }
+
+    internal static string Date(RecordedDate? date) => Known(date?.Text);
+
+    private static string Known(string? text) => string.IsNullOrWhiteSpace(text) ? NotKnown : text.Trim();
+
+    private static string Names(IEnumerable<Person> people) => Known(string.Join(", ", people.Select(person => person.CreditText)));
+
+    private static string NumberOf(Work work, Impression impression) =>
+        !string.IsNullOrWhiteSpace(impression.Pencilled) ? impression.Pencilled.Trim()
+        : work.NumberingOf(impression)?.Spell(impression.Number) is { } number ? $"{number}, not yet pencilled"
+        : "not numbered";
+
+    // A pupil's signature spells out the name that the policy keeps private.
+    private static string Signature(Work work, Impression impression) => impression.Signed switch
+    {
+        "yes" => string.IsNullOrWhiteSpace(impression.Signature) || work.Makers.Any(maker => maker.IsProtected)
+            ? "signed by hand in pencil"
+            : $"signed by hand in pencil: {impression.Signature.Trim()}",
+        "no" => "not signed",
+        _ => NotKnown,
+    };
+}

@@ -1,0 +1,42 @@
+using EditionRegister.Domain.Integrity;
+using EditionRegister.Domain.Works;
+
+namespace EditionRegister.Domain.Documents;
+
+/// <summary>When the matrices of a work were made and what became of them, as certificates say it.</summary>
+internal static class MatrixText
+{
+    private const string NoMore = "; no further impressions can be made";
+    private const string NotYet = "not yet cancelled";
+
+    public static string Years(IReadOnlyList<Matrix> matrices) =>
+        matrices.Count == 0 ? CertificateFacts.NotKnown : string.Join(", ", matrices.Select(matrix => CertificateFacts.Date(matrix.Made)).Distinct());
+
+    public static string Fates(IReadOnlyList<Matrix> matrices) => matrices.Count == 0
+        ? CertificateFacts.NotKnown
+        : string.Join("; ", matrices.CountBy(matrix => (matrix.Called, Fate(matrix))).Select(same => $"{Several(same.Key.Called, same.Value)} {same.Key.Item2}"))
+            + (matrices.Any(IsNoMore) ? NoMore : "");
+
+    /// <summary>What a certificate said was still to be decided may have been decided since, and both were true.</summary>
+    public static bool IsStillOpen(string value) => value.Contains(NotYet, StringComparison.Ordinal) || value.Contains(CertificateFacts.NotKnown, StringComparison.Ordinal);
+
+    private static string Several(string called, int count) => count == 1 ? called
+        : $"{InWords.Figure(count)} {(called == "matrix" ? "matrices" : called + "s")}";
+
+    private static string Fate(Matrix matrix) => Words(matrix) + (matrix.Fate is not "undecided" and not "unknown" && matrix.FateDate.Text is { } date ? $" ({date})" : "");
+
+    private static string Words(Matrix matrix) => matrix.Fate switch
+    {
+        "undecided" => NotYet,
+        "cut-away-in-printing" => "cut away in printing",
+        "cancelled" => "cancelled",
+        "kept-uncancelled" => "kept uncancelled",
+        "regrained-or-reclaimed" => matrix.What switch { "stone" => "regrained", "screen" => "reclaimed", _ => "regrained or reclaimed" },
+        "cut-up" => "cut up",
+        "lost" => "lost",
+        "given-away" => "given away",
+        _ => $"of which it is {CertificateFacts.NotKnown} what became",
+    };
+
+    private static bool IsNoMore(Matrix matrix) => matrix.Fate is "cut-away-in-printing" or "cut-up" or "regrained-or-reclaimed";
+}

@@ -1,0 +1,30 @@
+using EditionRegister.Domain.Chains;
+using EditionRegister.Domain.Impressions;
+using EditionRegister.Domain.Integrity;
+using EditionRegister.Domain.Works;
+
+namespace EditionRegister.Domain.Editions;
+
+/// <summary>Where one sheet is and whose, as a letter and in words.</summary>
+internal static class SheetOnMap
+{
+    public static (char Letter, string Words) Of(Work work, Impression sheet)
+    {
+        var place = ChainStep.Words(sheet.Where ?? Position.Unknown, work.Book);
+        var owner = sheet.Whose is { State: "known" } whose ? whose.Person : null;
+        var holder = sheet.Where?.Holder;
+        var words = owner is null ? $"{place}, owner not known" : IsMaker(work, owner) ? place : $"{place}, belongs to {ChainStep.Person(owner, work.Book)}";
+
+        return sheet.Where?.State switch
+        {
+            "gone" => (NumberMapLetters.Gone, words),
+            "placed" or "with" when owner is not null && !IsMaker(work, owner) => holder == owner ? (NumberMapLetters.WithOwner, place) : (NumberMapLetters.Sold, words),
+            "placed" when holder is null || IsMaker(work, holder) => (NumberMapLetters.Here, words),
+            "with" when IsMaker(work, holder) => (NumberMapLetters.Here, words),
+            "placed" or "with" when holder is not null => (NumberMapLetters.Away, words),
+            _ => (NumberMapLetters.Unknown, words),
+        };
+    }
+
+    private static bool IsMaker(Work work, long? person) => person is not null && work.Makers.Any(maker => maker.Id == person);
+}

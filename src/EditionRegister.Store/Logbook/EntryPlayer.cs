@@ -1,0 +1,75 @@
+using System.Globalization;
+using System.Text.Json;
+using EditionRegister.Domain.Facts;
+using EditionRegister.Store.Proof;
+using EditionRegister.Store.Sqlite;
+using Microsoft.Data.Sqlite;
+
+namespace EditionRegister.Store.Logbook;
+
+/// <summary>Plays stored entries into empty tables, one after another, as they were first written.</summary>
+internal sealed class EntryPlayer(SqliteConnection connection) : IDisposable
+{
+    private readonly EntryReader _entry = new();
+    private readonly RowWriter _rows = new(connection);
+    private readonly Frontier _frontier = new();
+
+    /// <exception cref="JsonException">Not the entry that comes next, or not an entry.</exception>
+    public void Play(StoredEntry stored, IEnumerable<StoredSealedFacts> sealedFacts)
+    {
+        _entry.Read(stored.Body);
+
+        if (stored.N != _frontier.Size + 1 || _entry.N != stored.N)
+        {
+            throw new JsonException(string.Create(CultureInfo.InvariantCulture, $"entry {_frontier.Size + 1} is missing"));
+        }
+
+        LogbookRow.Insert(connection, _frontier, new EntryHead(_entry.N, _entry.At, _entry.Batch, _entry.By, _entry.Deed, _entry.Root), stored.Body);
+        var unsealed = sealedFacts.ToDictionary(facts => facts.Index);
+
+        for (var i = 0; i < _entry.Sets.Count; i++)
+        {
+            Set(_entry.Sets[i], unsealed.GetValueOrDefault(i));
+        }
+
+        foreach (var (table, id) in _entry.Unsets)
+        {
+            _rows.Unset(table, id);
+        }
+
+        foreach (var facts in unsealed.Values)
+        {
+            LogbookRow.InsertSealed(connection, facts.N, new SealedFacts(facts.Index, facts.Salt, facts.Body));
+        }
+    }
+
+    public void SaveFrontier() => Frontiers.Write(connection, _frontier);
+
+    public void Dispose() => _rows.Dispose();
+
+    private void Set(ReadRow row, StoredSealedFacts? unsealed)
+    {
+        var values = _entry.ValuesOf(row);
+
+        if (row.Count == 0 && row.Commitment is null)
+        {
+            _rows.Touch(row.Table, row.Id, _entry.N);
+
+            return;
+        }
+
+        if (unsealed is not null)
+        {
+            var (table, id, found) = EntryReader.ReadSealed(unsealed.Body);
+
+            if (table != row.Table || id != row.Id)
+            {
+                throw new JsonException("its sealed facts speak of another row");
+            }
+
+            values = values.Concat(found);
+        }
+
+        _rows.Set(row.Table, row.Id, [.. values.Select(value => (row.Table.Facts[value.Place], value.Value))], _entry.N);
+    }
+}

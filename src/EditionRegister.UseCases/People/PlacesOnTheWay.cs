@@ -1,0 +1,38 @@
+using EditionRegister.Domain.Facts;
+using EditionRegister.Domain.Text;
+using EditionRegister.Store.Logbook;
+
+namespace EditionRegister.UseCases.People;
+
+/// <summary>Finds each place of a path, and makes those that are not known yet.</summary>
+internal sealed class PlacesOnTheWay(Writing writing)
+{
+    private readonly Dictionary<(long? Inside, string Name), long> _places = writing.Read.Book.Places.Values
+        .Where(place => place.Name is not null)
+        .GroupBy(place => (place.Inside, SearchText.Fold(place.Name!)))
+        .ToDictionary(same => same.Key, same => same.First().Id);
+
+    /// <summary>The innermost place; a keeper is set on the outermost one that is new.</summary>
+    public long Find(IReadOnlyList<string> names, long? keeper)
+    {
+        long? inside = null;
+        var keeps = keeper;
+
+        foreach (var name in names)
+        {
+            var key = (inside, SearchText.Fold(name));
+
+            if (!_places.TryGetValue(key, out var id))
+            {
+                id = writing.NewId("place");
+                writing.On(Root.Place(id)).Set("place", id, ("name", name), ("inside", inside), ("keeper", keeps));
+                _places.Add(key, id);
+                keeps = null;
+            }
+
+            inside = id;
+        }
+
+        return inside!.Value;
+    }
+}

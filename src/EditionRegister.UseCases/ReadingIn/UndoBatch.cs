@@ -1,0 +1,49 @@
+using EditionRegister.Domain.Facts;
+using EditionRegister.Store;
+using EditionRegister.Store.Logbook;
+
+namespace EditionRegister.UseCases.ReadingIn;
+
+/// <summary>Undoes a file that was read in, while nothing was built on it. Its codes stay given, so that the same file takes them back.</summary>
+public sealed class UndoBatch(RegisterStore store)
+{
+    /// <summary>Answers how many impressions were taken out again.</summary>
+    /// <exception cref="Domain.RefusedException">batch-not-found or batch-built-on.</exception>
+    public int Run(long batch) => store.Write("undo-batch", writing =>
+    {
+        if (!writing.Read.ReadInStands(batch))
+        {
+            throw ReadInRefusals.NoSuchBatch(batch);
+        }
+
+        var made = writing.RowsMadeBy(batch);
+
+        if (made.FirstOrDefault(row => !row.IsAsMade) is { } changed)
+        {
+            throw ReadInRefusals.BuiltOn(batch, FormattableString.Invariant($"{changed.Table.Replace('_', ' ')} {changed.Id}"));
+        }
+
+        if (writing.Read.PointedAtFromOutside(made.Select(row => new RowName(row.Table, row.Id)).ToHashSet()) is { } user)
+        {
+            throw ReadInRefusals.BuiltOn(batch, FormattableString.Invariant($"{user.Table.Replace('_', ' ')} {user.Id}"));
+        }
+
+        writing.StartBatch("deed");
+
+        foreach (var row in made.Reverse())
+        {
+            writing.On(RootNamed(row)).Unset(row.Table, row.Id);
+        }
+
+        writing.On(Root.Batch(batch)).Set("batch", batch, ("undone", "yes"));
+
+        return made.Count(row => row.Table == "impression");
+    });
+
+    private static Root RootNamed(RowMade row)
+    {
+        var parts = row.Root.Split('/');
+
+        return new Root(parts[0], long.Parse(parts[1], System.Globalization.CultureInfo.InvariantCulture));
+    }
+}

@@ -1,0 +1,52 @@
+using EditionRegister.Domain.Dates;
+using EditionRegister.Domain.Documents;
+using EditionRegister.Domain.People;
+using EditionRegister.Domain.Tests.Integrity;
+using EditionRegister.Domain.Works;
+
+namespace EditionRegister.Domain.Tests.Documents;
+
+public class LabelComposerTests(string culture = "") : InCulture(culture)
+{
+    private readonly Work _clean = Harbour.Clean();
+
+    [Fact]
+    public void What_a_label_says()
+    {
+        var label = LabelComposer.Of(_clean, _clean.The("A/P II/II"), "https://example.org/x");
+
+        Assert.Equal(["A/P II/II Harbour", "Mara Quill", "reduction linocut, 2026", "120 × 90.5 mm"], label.Lines);
+        Assert.Equal((_clean.The("A/P II/II").ShownCode, "https://example.org/x"), (label.Code, label.Link));
+    }
+
+    [Fact]
+    public void The_number_is_the_one_on_the_sheet_else_the_one_given_else_the_standing()
+    {
+        Assert.Equal("4/15 Harbour", First(_clean.WithSheet("4/12", sheet => sheet with { Pencilled = " 4/15 " }), "4/12"));
+        Assert.Equal("4/12 Harbour", First(_clean.WithSheet("4/12", sheet => sheet with { Pencilled = " " }), "4/12"));
+        Assert.Equal("left out Harbour", First(_clean, "left out"));
+    }
+
+    [Fact]
+    public void What_is_not_known_takes_no_line()
+    {
+        var work = (_clean with { Title = null, TitleState = "unknown", Technique = null, Year = RecordedDate.None, Roles = [] }).WithRun(run => run with { ImageHeight = null });
+
+        Assert.Equal(["4/12 [unknown]", "sheet 200 × 150 mm"], LabelComposer.Of(work, work.The("4/12"), null).Lines);
+    }
+
+    [Fact]
+    public void A_protected_maker_is_named_by_policy()
+    {
+        var pupil = Harbour.A(Harbour.Maker, "Lena Ostrander", "Ostrander, Lena") with { Protected = "yes", Policy = "class-code", ClassCode = "7b-14" };
+        var work = _clean with { Book = new AddressBook(new Dictionary<long, Person> { [Harbour.Maker] = pupil }, new Dictionary<long, Place>()) };
+
+        Assert.Equal("7b-14", LabelComposer.Of(work, work.The("4/12"), null).Lines[1]);
+    }
+
+    private static string First(Work work, string number) => LabelComposer.Of(work, work.The(number), null).Lines[0];
+}
+
+public sealed class LabelComposerInGermanTests() : LabelComposerTests("de-DE");
+
+public sealed class LabelComposerInTurkishTests() : LabelComposerTests("tr-TR");

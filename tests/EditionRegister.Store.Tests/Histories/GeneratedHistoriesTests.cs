@@ -1,0 +1,54 @@
+using EditionRegister.Domain.Facts;
+using EditionRegister.Store.Logbook;
+using EditionRegister.Store.Sqlite;
+
+namespace EditionRegister.Store.Tests.Histories;
+
+public sealed class GeneratedHistoriesTests : IDisposable
+{
+    private readonly TempRegister _register = new("generated histories");
+    private readonly TempFolder _folder = new();
+
+    public void Dispose()
+    {
+        _register.Dispose();
+        _folder.Dispose();
+    }
+
+    [Fact]
+    public void A_thousand_random_deeds_leave_nothing_to_find_and_are_made_again_from_the_logbook_alone()
+    {
+        new GeneratedHistory(_register.Store, "a thousand").Add(Depth.Of(1_000, 5_000, 50_000));
+
+        var findings = _register.Findings();
+        var again = _folder.File("again.db");
+        Rebuild.Make(again, _register.Folder);
+
+        Assert.Empty(findings);
+        Assert.Equal(Dump.Of(_register.Folder.Database), Dump.Of(again));
+    }
+
+    [Fact]
+    public void A_generated_history_of_sixty_deeds_touches_every_table_and_every_fact()
+    {
+        new GeneratedHistory(_register.Store, "sixty").Add(60);
+
+        HashSet<string> said = [];
+        EntryReader entry = new();
+        using var connection = SqliteFile.OpenToRead(_register.Folder.Database);
+
+        foreach (var stored in Rebuild.Entries(connection))
+        {
+            entry.Read(stored.Body);
+            said.UnionWith(entry.Sets.SelectMany(row => entry.ValuesOf(row).Select(value => $"{row.Table.Name}.{row.Table.Facts[value.Place].Name}")));
+        }
+
+        foreach (var (table, _, values) in Rebuild.SealedFacts(connection).Select(facts => EntryReader.ReadSealed(facts.Body)))
+        {
+            said.UnionWith(values.Select(value => $"{table.Name}.{table.Facts[value.Place].Name}"));
+        }
+
+        var known = FactCatalogue.Tables.SelectMany(table => table.Facts.Where(fact => fact.Keeping != Keeping.Derived).Select(fact => $"{table.Name}.{fact.Name}"));
+        Assert.Empty(known.Except(said));
+    }
+}

@@ -1,0 +1,70 @@
+using EditionRegister.Store.Logbook;
+
+namespace EditionRegister.Store.Tests.Histories;
+
+/// <summary>Lawful deeds drawn at random over every table and fact of the catalogue, written through the one writer.</summary>
+internal sealed class GeneratedHistory
+{
+    private readonly Draw _draw;
+    private readonly RegisterStore _store;
+    private readonly (string Deed, Func<Action<Writing>?> Plan)[] _plans;
+    private readonly List<(string Deed, Func<Action<Writing>?> Plan)> _notYet;
+
+    public GeneratedHistory(RegisterStore store, string seed)
+    {
+        _store = store;
+        _draw = new Draw(seed);
+        Known known = new();
+        PeopleDeeds people = new(known, _draw);
+        WorkDeeds works = new(known, _draw);
+        EditionDeeds editions = new(known, _draw);
+        ChainDeeds chains = new(known, _draw);
+        SheetDeeds sheets = new(known, _draw, chains);
+        PaperDeeds papers = new(known, _draw, sheets);
+
+        _plans =
+        [
+            ("add-person", people.AddPerson), ("add-place", people.AddPlace), ("add-work", works.AddWork), ("add-work", works.AddWork), ("add-class", people.AddClass),
+            ("grow-lists", people.GrowLists), ("declare", editions.Declare), ("pull", sheets.Pull), ("sort", sheets.Sort), ("pull", sheets.Pull), ("sort", sheets.Sort), ("sort", sheets.Sort), ("sort", sheets.Sort),
+            ("number", sheets.Number), ("move", chains.Move), ("sell", chains.Sell), ("inscribe", sheets.Inscribe), ("issue", papers.Issue), ("read-in", papers.ReadIn),
+            ("edit-person", people.EditPerson), ("note-person", people.NotePerson), ("erase-person", people.ErasePerson), ("edit-place", people.EditPlace),
+            ("erase-place", people.ErasePlace), ("edit-work", works.EditWork), ("add-role", works.AddRole), ("drop-role", works.DropRole),
+            ("add-matrix", works.AddMatrix), ("edit-matrix", works.EditMatrix), ("add-run", works.AddRun), ("edit-run", works.EditRun),
+            ("edit-edition", editions.EditEdition), ("grow", editions.Grow), ("decide-fate", editions.DecideFate), ("sign", sheets.Sign), ("price", sheets.Price),
+            ("unscribe", sheets.Unscribe), ("put-right", chains.PutRight), ("take-back", chains.TakeBack), ("withdraw", papers.Withdraw), ("label", papers.Label), ("undo", papers.Undo),
+        ];
+        _notYet = [.. _plans];
+    }
+
+    /// <summary>Adds deeds: one of each kind as soon as it can be done, else whichever is drawn.</summary>
+    public GeneratedHistory Add(int deeds)
+    {
+        while (deeds > 0)
+        {
+            if (Try(_notYet.FirstOrDefault(one => one.Plan() is not null)) || Try(_draw.Of(_plans)))
+            {
+                deeds--;
+            }
+        }
+
+        return this;
+    }
+
+    private bool Try((string Deed, Func<Action<Writing>?> Plan) one)
+    {
+        if (one.Plan?.Invoke() is not { } change)
+        {
+            return false;
+        }
+
+        _notYet.Remove(one);
+        _store.Write(one.Deed, writing =>
+        {
+            change(writing);
+
+            return true;
+        });
+
+        return true;
+    }
+}

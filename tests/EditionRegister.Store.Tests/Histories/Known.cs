@@ -1,0 +1,136 @@
+namespace EditionRegister.Store.Tests.Histories;
+
+/// <summary>What a generated history has made so far, as far as the next deed must know it to be a lawful one.</summary>
+internal sealed class Known
+{
+    public List<KnownPerson> People { get; } = [];
+
+    public List<long> Places { get; } = [];
+
+    public List<KnownWork> Works { get; } = [];
+
+    public List<KnownEdition> Editions { get; } = [];
+
+    public List<KnownSheet> Sheets { get; } = [];
+
+    public List<KnownBatch> Batches { get; } = [];
+
+    public List<(string Word, bool InSize)> Kinds { get; } = [("numbered", true), ("artists-proof", false), ("trial", false)];
+
+    public List<string> Roles { get; } = ["maker", "printer", "workshop"];
+
+    public List<string> Faults { get; } = ["slur", "crease"];
+
+    public List<(string Word, bool Leaves)> Moves { get; } = [("put-away", false), ("consigned", true), ("returned", false), ("lent", true)];
+
+    public IEnumerable<KnownPerson> Standing => People.Where(person => !person.Erased);
+}
+
+internal sealed class KnownPerson(long id)
+{
+    public long Id { get; } = id;
+
+    public bool Erased { get; set; }
+}
+
+internal sealed class KnownWork(long id)
+{
+    public long Id { get; } = id;
+
+    public HashSet<(string Role, long Person)> Roles { get; } = [];
+
+    public List<long> RoleRows { get; } = [];
+
+    public List<long> Matrices { get; } = [];
+
+    public List<KnownRun> Runs { get; } = [];
+
+    public int Editions { get; set; }
+}
+
+internal sealed class KnownRun(long id, long work)
+{
+    public long Id { get; } = id;
+
+    public long Work { get; } = work;
+
+    public int Sheets { get; set; }
+}
+
+internal sealed class KnownEdition(long id, long work, bool whole)
+{
+    public long Id { get; } = id;
+
+    public long Work { get; } = work;
+
+    public bool Whole { get; } = whole;
+
+    /// <summary>Signed or left: from then on it never grows.</summary>
+    public bool Frozen { get; set; }
+
+    public List<KnownNumbering> Numberings { get; } = [];
+}
+
+internal sealed class KnownNumbering(long id, KnownEdition edition, bool inSize)
+{
+    public long Id { get; } = id;
+
+    public KnownEdition Edition { get; } = edition;
+
+    public bool InSize { get; } = inSize;
+
+    public int? Size { get; set; }
+
+    public List<KnownNumber> Numbers { get; } = [];
+}
+
+internal sealed class KnownNumber(long id, int ordinal)
+{
+    public long Id { get; } = id;
+
+    public int Ordinal { get; } = ordinal;
+
+    public bool Open { get; set; } = true;
+}
+
+internal sealed class KnownSheet(long id, long work)
+{
+    public long Id { get; } = id;
+
+    public long Work { get; } = work;
+
+    public string Standing { get; set; } = "pulled";
+
+    public bool Gone { get; set; }
+
+    public bool Numbered { get; set; }
+
+    public bool SignedOrLeft { get; set; }
+
+    public KnownEdition? Edition { get; set; }
+
+    public List<KnownLink> Whereabouts { get; } = [];
+
+    public List<KnownLink> Ownership { get; } = [];
+
+    public List<long> Inscriptions { get; } = [];
+
+    public int Inscribed { get; set; }
+
+    public List<long> Kept { get; } = [];
+
+    public List<long> Documents { get; } = [];
+
+    public long? Certificate { get; set; }
+}
+
+internal sealed record KnownLink(long Id, string State, long? First, long? Second);
+
+internal sealed class KnownBatch(long id)
+{
+    public long Id { get; } = id;
+
+    public List<KnownSheet> Sheets { get; } = [];
+
+    public bool Undone { get; set; }
+}

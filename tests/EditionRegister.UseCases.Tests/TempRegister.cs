@@ -1,0 +1,34 @@
+using EditionRegister.Domain;
+using EditionRegister.Store;
+using EditionRegister.UseCases.Registers;
+using Microsoft.Extensions.Time.Testing;
+
+namespace EditionRegister.UseCases.Tests;
+
+/// <summary>An empty register in a folder of its own, with a clock that moves a second a look and codes that are the same every time.</summary>
+public sealed class TempRegister : IDisposable
+{
+    private readonly TempFolder _folder = new();
+
+    public TempRegister()
+    {
+        FakeTimeProvider time = new(new DateTimeOffset(2026, 3, 1, 10, 0, 0, TimeSpan.Zero)) { AutoAdvanceAmount = TimeSpan.FromSeconds(1) };
+        time.SetLocalTimeZone(TimeZoneInfo.Utc);
+        Register = new MakeRegister(new Surroundings(time, new SeededRandomness("use case tests"), _ => { }))
+            .Run(new RegisterFolder(_folder.In("register")), new RegisterSettings { Name = "Test" });
+    }
+
+    public Register Register { get; }
+
+    public string In(params string[] parts) => _folder.In(parts);
+
+    /// <summary>Writes a file beside the register and answers its path.</summary>
+    public string File(string name, string text)
+    {
+        System.IO.File.WriteAllText(In(name), text);
+
+        return In(name);
+    }
+
+    public void Dispose() => _folder.Dispose();
+}
