@@ -44,17 +44,28 @@ internal static class App
             return WrongUsage.Report(line, context.Error);
         }
 
-        var code = line.Invoke(new InvocationConfiguration
-        {
-            EnableDefaultExceptionHandler = false,
-            ProcessTerminationTimeout = null,
-            Output = context.Output,
-            Error = context.Error,
-        });
-
+        var code = Invoke(line, context);
         context.Output.Flush();
 
         return code;
+    }
+
+    private static int Invoke(ParseResult line, CommandContext context)
+    {
+        try
+        {
+            return line.Invoke(new InvocationConfiguration
+            {
+                EnableDefaultExceptionHandler = false,
+                ProcessTerminationTimeout = null,
+                Output = context.Output,
+                Error = context.Error,
+            });
+        }
+        catch (WrongUsageException wrong)
+        {
+            return WrongUsage.Report(line, wrong, context.Error);
+        }
     }
 
     private static int Ended(CommandContext context, Func<int> obey)

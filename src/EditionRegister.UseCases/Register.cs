@@ -85,6 +85,8 @@ public sealed class Register
 
     public LookAround LookAround => new(Store);
 
+    public ListImpressions ListImpressions => new(Store);
+
     internal RegisterStore Store { get; }
 
     /// <exception cref="RefusedException">There is no register, it cannot be opened, or its settings cannot be read.</exception>

@@ -19,4 +19,8 @@ internal static class RegisterRefusals
     public static RefusedException NotFoundUpwards(string folder) => new(
         NotFound,
         $"No register was opened: neither --register nor {RegisterFinder.Variable} names one, and neither {folder} nor a folder above it holds a {RegisterFinder.FileName}. {WayOut}");
+
+    public static RefusedException CannotMake(string folder, string why) => new(
+        "register-not-made",
+        $"No register was made: {folder} cannot be written ({why.TrimEnd('.')}). Name a folder of your own.");
 }

@@ -35,6 +35,9 @@ internal static class HelpText
     public static string Path(Command command) =>
         command.Parents.OfType<Command>().FirstOrDefault() is { } parent ? $"{Path(parent)} {command.Name}" : Program;
 
+    /// <summary>The same without the program's name: what the machine form calls a command.</summary>
+    public static string Words(Command command) => Path(command)[(Program.Length + 1)..];
+
     /// <summary>The command's own options.</summary>
     public static IEnumerable<Option> Options(Command command) =>
         command.Options.Where(option => option is { Hidden: false, Recursive: false } and not VersionOption);

@@ -43,6 +43,29 @@ internal sealed class Printer(TextWriter output, bool isJson)
         }
     }
 
+    /// <summary>What is known of one thing, a label before each value; what is not known (null) is left out.</summary>
+    public void Facts(params IReadOnlyList<(string Label, string? Value)> facts)
+    {
+        var known = facts.Where(fact => fact.Value is not null).ToList();
+        var width = known.Count == 0 ? 0 : known.Max(fact => TextWidth.Of(fact.Label));
+
+        foreach (var (label, value) in known)
+        {
+            Line($"{TextWidth.Pad(label, width)}  {value}");
+        }
+    }
+
+    /// <summary>A heading with what stands under it; nothing at all where nothing does.</summary>
+    public void Section(string heading, IReadOnlyList<Column> columns, IReadOnlyCollection<IReadOnlyList<string>> rows)
+    {
+        if (rows.Count > 0)
+        {
+            Line();
+            Line(heading);
+            Table(columns, rows);
+        }
+    }
+
     /// <summary>One document: an object that begins with its format, then what <paramref name="members"/> writes, streamed.</summary>
     public void Json(Action<Utf8JsonWriter> members)
     {

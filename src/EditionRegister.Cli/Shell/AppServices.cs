@@ -1,3 +1,5 @@
+using EditionRegister.Store;
+
 namespace EditionRegister.Cli;
 
 /// <summary>What the program takes from the machine it runs on, and what a test gives it instead.</summary>
@@ -12,6 +14,9 @@ internal sealed record AppServices
 
     /// <summary>True where nobody watches: output goes to a file or another program.</summary>
     public required bool IsOutputRedirected { get; init; }
+
+    /// <summary>Where codes and salts come from.</summary>
+    public Randomness Randomness { get; init; } = Randomness.System;
 
     public static AppServices OfThisProcess() => new()
     {

@@ -1,4 +1,8 @@
 using System.CommandLine;
+using EditionRegister.Domain.Dates;
+using EditionRegister.Domain.Text;
+using EditionRegister.Store;
+using EditionRegister.UseCases;
 
 namespace EditionRegister.Cli;
 
@@ -28,4 +32,30 @@ internal sealed class CommandContext(AppServices services, TextWriter output, Te
 
     /// <summary>The id of the person named by --by, or null for the one the register's settings name.</summary>
     public long? By(ParseResult line) => line.GetValue(Global.By);
+
+    /// <summary>The register the command is about, open.</summary>
+    /// <exception cref="Domain.RefusedException">It is not there, or cannot be opened.</exception>
+    public Register Open(ParseResult line) => Register.Open(new RegisterFolder(RegisterFolder(line)), Surroundings(), By(line));
+
+    /// <summary>What the register takes from the machine; its notices go where refusals go.</summary>
+    public Surroundings Surroundings() => new(Services.Time, Services.Randomness, sentence => Error.WriteLine(SafeText.Show(sentence)));
+
+    /// <summary>The date given, or today, as deeds are dated when nothing else is said.</summary>
+    public RecordedDate DayOf(RecordedDate? given) => given ?? RecordedDate.On(DateOnly.FromDateTime(Services.Time.GetLocalNow().DateTime));
+
+    /// <summary>Opens the register, does a deed, and says in one sentence what was recorded.</summary>
+    public int Record(ParseResult line, Func<Register, Recorded> deed)
+    {
+        deed(Open(line)).Print(Printer(), HelpText.Words(line.CommandResult.Command));
+
+        return ExitCode.Done;
+    }
+
+    /// <summary>Opens the register and prints what is asked for.</summary>
+    public int Look(ParseResult line, Action<Register, Printer> look)
+    {
+        look(Open(line), Printer());
+
+        return ExitCode.Done;
+    }
 }

@@ -7,11 +7,16 @@ namespace EditionRegister.Cli;
 /// <summary>Says what is wrong with a command line, what was probably meant, and how the command is used.</summary>
 internal static class WrongUsage
 {
-    public static int Report(ParseResult line, TextWriter error)
+    public static int Report(ParseResult line, TextWriter error) => Report(line, Sentences(line, line.CommandResult.Command), error);
+
+    /// <summary>For what only turned out to be wrong when the line was obeyed.</summary>
+    public static int Report(ParseResult line, WrongUsageException wrong, TextWriter error) => Report(line, [SafeText.Show(wrong.Message)], error);
+
+    private static int Report(ParseResult line, IEnumerable<string> sentences, TextWriter error)
     {
         var command = line.CommandResult.Command;
 
-        foreach (var sentence in Sentences(line, command))
+        foreach (var sentence in sentences)
         {
             error.WriteLine(sentence);
         }

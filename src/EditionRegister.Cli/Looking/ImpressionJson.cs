@@ -1,0 +1,75 @@
+using System.Text.Json;
+using EditionRegister.Domain.Chains;
+using EditionRegister.Domain.Impressions;
+using EditionRegister.Domain.Works;
+using EditionRegister.UseCases.Looking;
+
+namespace EditionRegister.Cli;
+
+/// <summary>One impression whole, for machines.</summary>
+internal static class ImpressionJson
+{
+    public static void Write(Utf8JsonWriter json, ImpressionSeen seen)
+    {
+        var (work, sheet) = (seen.Work, seen.Impression);
+        ImpressionLists.Write(json, new ImpressionListed(work, sheet));
+        json.Date("year", work.Year);
+        json.WriteString("technique", work.Technique);
+        Run(json, work, sheet);
+        Sheet(json, work, sheet);
+        json.Each("inscriptions", sheet.Inscriptions, one =>
+        {
+            json.WriteString("side", one.Side);
+            json.WriteString("manner", one.Manner);
+            json.WriteString("position", one.Position);
+            json.WriteString("text", one.Text);
+        });
+        ChainJson.Write(json, work, sheet);
+        json.Each("documents", sheet.Documents, document =>
+        {
+            json.WriteString("kind", document.Kind);
+            json.WriteString("serial", document.Serial);
+            json.Date("issued", document.Issued);
+            json.WriteString("standing", document.Standing);
+        });
+        json.Each("kept_columns", sheet.KeptColumns, kept =>
+        {
+            json.WriteString("column", kept.Header);
+            json.WriteString("value", kept.Value);
+        });
+        json.Each("history", seen.History, entry =>
+        {
+            json.WriteNumber("entry", entry.N);
+            json.WriteString("at", entry.At);
+            json.WriteString("deed", entry.Deed);
+        });
+    }
+
+    private static void Run(Utf8JsonWriter json, Work work, Impression sheet)
+    {
+        var run = work.RunOf(sheet);
+        json.Whole("run", run?.Ordinal);
+        json.WriteNumber("place_in_pile", sheet.Ordinal);
+
+        if (run is not null)
+        {
+            RunJson.WriteSheet(json, run);
+        }
+    }
+
+    private static void Sheet(Utf8JsonWriter json, Work work, Impression sheet)
+    {
+        json.WriteString("fault", sheet.Fault);
+        json.WriteString("fault_note", sheet.FaultNote);
+        json.WriteString("number_given", work.NumberingOf(sheet)?.Spell(sheet.Number));
+        json.WriteString("pencilled", sheet.Pencilled);
+        json.WriteString("titled", sheet.Titled);
+        json.WriteString("signed", sheet.Signed);
+        json.WriteString("signature", sheet.Signature);
+        json.WriteString("condition", sheet.Condition);
+        json.WriteString("for_sale", sheet.ForSale);
+        json.Amount("asking", sheet.Asking, sheet.AskingCurrency);
+        json.WriteString("asking_currency", sheet.AskingCurrency);
+        json.WriteString("note", sheet.Note);
+    }
+}

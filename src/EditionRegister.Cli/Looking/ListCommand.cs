@@ -1,0 +1,39 @@
+using System.CommandLine;
+using EditionRegister.Domain.Impressions;
+using EditionRegister.UseCases.Looking;
+
+namespace EditionRegister.Cli;
+
+/// <summary><c>edreg list</c>: lists impressions.</summary>
+internal static class ListCommand
+{
+    public static Command Create(CommandContext context)
+    {
+        var texts = Arg.Texts("TEXT", "Words to find in title, maker, code or place. Case and accents make no difference.");
+        var maker = Opt.Text("--maker", "WHO", "Only of this maker: a part of the name, or their number.");
+        var place = Opt.Text("--place", "PLACE", "Only what lies in this place, or in a place in it.");
+        var standing = Opt.Word("--standing", SortingDeeds.Standings, "Only sheets of this standing.");
+        var work = Opt.Id("--work", "a work", "Only of this work.");
+        var edition = Opt.Id("--edition", "an edition", "Only what bears a number of this edition.");
+        var skip = Opt.Count("--skip", "Leave out so many from the beginning.");
+        var take = Opt.Count("--take", "Show so many at most. Else all.");
+        CommandWithExample command = new("list", "Lists impressions: code, number, title, maker, standing, where and whose.", "edreg list harbour --standing kept --take 20")
+        {
+            texts, maker, place, standing, work, edition, skip, take,
+        };
+
+        command.SetAction(line => context.Look(line, (register, printer) => ImpressionLists.Print(printer, register.ListImpressions.Run(new ImpressionFilter
+        {
+            Texts = line.GetValue(texts) ?? [],
+            Maker = line.GetValue(maker),
+            Place = line.GetValue(place),
+            Standing = line.GetValue(standing),
+            Work = line.GetValue(work),
+            Edition = line.GetValue(edition),
+            Skip = line.GetValue(skip) ?? 0,
+            Take = line.GetValue(take),
+        }), line.GetValue(skip) ?? 0)));
+
+        return command;
+    }
+}

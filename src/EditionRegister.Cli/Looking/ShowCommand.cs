@@ -1,0 +1,23 @@
+using System.CommandLine;
+
+namespace EditionRegister.Cli;
+
+/// <summary><c>edreg show</c>: shows one impression whole.</summary>
+internal static class ShowCommand
+{
+    public static Command Create(CommandContext context)
+    {
+        var code = Arg.Code("The register code of the impression.");
+        CommandWithExample command = new("show", "Shows one impression whole: what it is, what stands on it, where it was and is, whose it was and is.", "edreg show ZZZZ-ZZZV") { code };
+
+        command.SetAction(line => context.Look(line, (register, printer) =>
+        {
+            var seen = register.LookAround.Impression(line.GetRequiredValue(code));
+            printer.Show(
+                text: () => ImpressionPage.Print(printer, seen, register.Settings.Units),
+                json: json => ImpressionJson.Write(json, seen));
+        }));
+
+        return command;
+    }
+}

@@ -1,0 +1,56 @@
+using System.CommandLine;
+using System.CommandLine.Parsing;
+using EditionRegister.Domain;
+
+namespace EditionRegister.Cli;
+
+/// <summary>Reads one value as it is typed; false where it is none.</summary>
+internal delegate bool TryRead<T>(string text, out T value);
+
+/// <summary>Turns readers of the register's own types into parsers of the command line: a value that is none is wrong usage, told with its form.</summary>
+internal static class Given
+{
+    public static Func<ArgumentResult, T?> One<T>(TryRead<T> tryRead, string form) => given =>
+        given.Tokens is [var token] ? Read(given, token.Value, tryRead, form) : default;
+
+    public static Func<ArgumentResult, T[]?> Many<T>(TryRead<T> tryRead, string form) => given =>
+        [.. given.Tokens.Select(token => Read(given, token.Value, tryRead, form)).OfType<T>()];
+
+    /// <summary>For types that say themselves, as a refusal, what is wrong.</summary>
+    public static Func<ArgumentResult, string?> Sound(Action<string> read) => given =>
+        given.Tokens is [var token] && Accepts(given, token.Value, read) ? token.Value : null;
+
+    public static Func<ArgumentResult, string[]?> AllSound(Action<string> read) => given =>
+        [.. given.Tokens.Select(token => token.Value).Where(text => Accepts(given, text, read))];
+
+    private static T? Read<T>(ArgumentResult given, string text, TryRead<T> tryRead, string form)
+    {
+        if (tryRead(text, out var value))
+        {
+            return value;
+        }
+
+        given.AddError($"{NameOf(given)} takes {form}, and “{text}” is none.");
+
+        return default;
+    }
+
+    private static bool Accepts(ArgumentResult given, string text, Action<string> read)
+    {
+        try
+        {
+            read(text);
+
+            return true;
+        }
+        catch (RefusedException refusal)
+        {
+            given.AddError(refusal.Message);
+
+            return false;
+        }
+    }
+
+    private static string NameOf(ArgumentResult given) =>
+        given.Parent is OptionResult option ? option.Option.Name : given.Argument.HelpName ?? given.Argument.Name;
+}

@@ -1,0 +1,68 @@
+using System.CommandLine;
+using EditionRegister.Domain.Dates;
+using EditionRegister.Domain.Editions;
+using EditionRegister.Domain.Numbers;
+using EditionRegister.Domain.Sizes;
+
+namespace EditionRegister.Cli;
+
+/// <summary>Options whose values are read by the register's own types.</summary>
+internal static class Opt
+{
+    public static Option<string?> Text(string name, string word, string description) =>
+        new(name) { HelpName = word, Description = description, CustomParser = Given.One<string?>(TextValue.TryRead!, TextValue.Form) };
+
+    public static Option<string[]?> Texts(string name, string word, string description) => new(name)
+    {
+        HelpName = word,
+        Description = $"{description} May be repeated.",
+        Arity = ArgumentArity.OneOrMore,
+        AllowMultipleArgumentsPerToken = false,
+        CustomParser = Given.Many<string>(TextValue.TryRead, TextValue.Form),
+    };
+
+    /// <param name="name">The option.</param>
+    /// <param name="what">What it numbers: "an edition".</param>
+    /// <param name="description">One line.</param>
+    public static Option<long?> Id(string name, string what, string description) =>
+        new(name) { HelpName = "N", Description = description, CustomParser = Given.One<long?>(NumberValue.TryReadId, $"the number of {what}, such as 3") };
+
+    public static Option<int?> Count(string name, string description) =>
+        new(name) { HelpName = "N", Description = description, CustomParser = Given.One<int?>(NumberValue.TryReadCount, "a whole number, such as 12") };
+
+    /// <summary>A count that is at least one.</summary>
+    public static Option<int?> Some(string name, string description) =>
+        new(name) { HelpName = "N", Description = description, CustomParser = Given.One<int?>(NumberValue.TryReadSome, "a whole number from one, such as 12") };
+
+    public static Option<RecordedDate?> Date(string name, string description) =>
+        new(name) { HelpName = "DATE", Description = description, CustomParser = Given.One<RecordedDate?>(TryReadDate, $"a date such as {Edtf.Form}") };
+
+    public static Option<Size?> Size(string name, string description) => new(name)
+    {
+        HelpName = "SIZE",
+        Description = description,
+        CustomParser = Given.One<Size?>(Domain.Sizes.Size.TryParseMillimetres, $"a size such as {Domain.Sizes.Size.Form}"),
+    };
+
+    /// <summary>One of a closed list of words.</summary>
+    public static Option<string?> Word(string name, IReadOnlyList<string> words, string description) =>
+        new(name) { HelpName = string.Join('|', words), Description = description, CustomParser = Given.One<string?>(WordValue.In(words), WordValue.Form(words)) };
+
+    public static Option<bool> Flag(string name, string description) => new(name) { Description = description };
+
+    /// <summary>Impressions or numbers as people list them.</summary>
+    public static Option<string?> Ranges(string name, string word, string description) =>
+        new(name) { HelpName = word, Description = description, CustomParser = Given.Sound(text => NumberRanges.Read(text)) };
+
+    public static Option<string[]?> Numberings(string name, string description) => new(name)
+    {
+        HelpName = "NUMBERING",
+        Description = $"{description} May be repeated.",
+        Arity = ArgumentArity.OneOrMore,
+        CustomParser = Given.AllSound(text => NumberingPlan.Read(text)),
+    };
+
+    // Free words would be kept without an earliest and a latest day, and a slip of the finger with them.
+    private static bool TryReadDate(string text, out RecordedDate? value) =>
+        (value = Edtf.TryParse(text, out _) ? RecordedDate.Read(text) : null) is not null;
+}

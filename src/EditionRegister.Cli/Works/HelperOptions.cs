@@ -1,0 +1,26 @@
+using System.CommandLine;
+using EditionRegister.UseCases.Works;
+
+namespace EditionRegister.Cli;
+
+/// <summary>Who had a part in a work beside its makers.</summary>
+internal sealed class HelperOptions
+{
+    private readonly IReadOnlyList<(string Role, Option<string[]?> Who)> _roles =
+    [
+        ("printer", Opt.Texts("--printer", "WHO", "Who printed it, where that was not the maker.")),
+        ("workshop", Opt.Texts("--workshop", "WHO", "Where it was printed.")),
+        ("publisher", Opt.Texts("--publisher", "WHO", "Who published it.")),
+    ];
+
+    public void AddTo(Command command)
+    {
+        foreach (var (_, who) in _roles)
+        {
+            command.Add(who);
+        }
+    }
+
+    public IReadOnlyList<Helper> Read(ParseResult line) =>
+        [.. from role in _roles from who in line.GetValue(role.Who) ?? [] select new Helper(role.Role, who)];
+}

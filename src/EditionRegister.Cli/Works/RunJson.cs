@@ -1,0 +1,33 @@
+using System.Text.Json;
+using EditionRegister.Domain.Works;
+
+namespace EditionRegister.Cli;
+
+/// <summary>Print runs, for machines.</summary>
+internal static class RunJson
+{
+    public static void Write(Utf8JsonWriter json, Work work, PrintRun run)
+    {
+        json.WriteNumber("run", run.Ordinal);
+        json.WriteString("purpose", run.Purpose);
+        WriteSheet(json, run);
+        json.Whole("started", run.Started);
+        json.Whole("spoiled", run.Spoiled);
+        json.Whole("unused", run.Unused);
+        json.Whole("held_out", run.HeldOut);
+        json.WriteNumber("pile", work.Impressions.Count(sheet => sheet.Run == run.Id));
+        json.WriteString("run_note", run.Note);
+    }
+
+    /// <summary>What a run says of every sheet of it.</summary>
+    public static void WriteSheet(Utf8JsonWriter json, PrintRun run)
+    {
+        json.Date("printed", run.Printed);
+        json.WriteString("paper", run.Paper);
+        json.WriteString("state", run.State);
+        json.Millimetres("image_height_mm", run.ImageHeight);
+        json.Millimetres("image_width_mm", run.ImageWidth);
+        json.Millimetres("sheet_height_mm", run.SheetHeight);
+        json.Millimetres("sheet_width_mm", run.SheetWidth);
+    }
+}

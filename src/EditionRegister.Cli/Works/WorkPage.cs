@@ -1,0 +1,58 @@
+using EditionRegister.Domain.Editions;
+using EditionRegister.Domain.Works;
+
+namespace EditionRegister.Cli;
+
+/// <summary>One work whole, for people.</summary>
+internal static class WorkPage
+{
+    private static readonly Column[] MatrixColumns = [new("id", IsRight: true), new("what"), new("material"), new("reduction"), new("made"), new("fate"), new("when"), new("note")];
+    private static readonly Column[] RunColumns = [new("run", IsRight: true), new("purpose"), new("printed"), new("paper"), new("state"), new("image"), new("sheet"), new("sheets counted")];
+    private static readonly Column[] EditionColumns = [new("edition", IsRight: true), new("kind"), new("whose"), new("declared"), new("closed"), new("numberings")];
+
+    public static void Print(Printer printer, Work work, string units)
+    {
+        printer.Line($"Work {Counted.Figure(work.Id)}: {Called.Work(work)}");
+        printer.Line();
+        printer.Facts([.. Head(work)]);
+        printer.Section("Printed from:", MatrixColumns, [.. work.Matrices.Select(Row)]);
+        printer.Section("Print runs:", RunColumns, [.. work.Runs.Select(run => Row(work, run, units))]);
+        printer.Section("Editions:", EditionColumns, [.. work.Editions.Select(Row)]);
+    }
+
+    private static IEnumerable<(string, string?)> Head(Work work) =>
+    [
+        ("Maker", work.ShownMaker),
+        .. from role in work.Roles
+           where role.Role != Role.Maker.Word
+           select (Capital(Role.Of(role.Role)?.Name ?? role.Role), (string?)work.Book.NameOf(role.Person)),
+        ("Year", work.Year.ToString()),
+        ("Technique", work.Technique ?? "not known"),
+        ("Note", work.Note),
+        ("Sheets", Standings(work)),
+        ("Last written by entry", Counted.Figure(work.V)),
+    ];
+
+    private static string Standings(Work work) => work.Impressions.Count == 0
+        ? "none"
+        : $"{Counted.Figure(work.Impressions.Count)}: {string.Join(", ", work.Impressions.GroupBy(sheet => sheet.Standing).Select(same => $"{Counted.Figure(same.Count())} {Called.Plain(same.Key)}"))}";
+
+    private static string[] Row(Matrix matrix) =>
+    [
+        Counted.Figure(matrix.Id), matrix.Called, matrix.Material ?? "", matrix.Reduction, matrix.Made.ToString(), Called.Plain(matrix.Fate), matrix.FateDate.Text ?? "", matrix.FateNote ?? "",
+    ];
+
+    private static string[] Row(Work work, PrintRun run, string units) =>
+    [
+        Counted.Figure(run.Ordinal), run.Purpose, run.Printed.ToString(), run.Paper ?? "", run.State ?? "",
+        Sizes.Show(run.ImageHeight, run.ImageWidth, units) ?? "", Sizes.Show(run.SheetHeight, run.SheetWidth, units) ?? "", RunBalance.Of(work, run),
+    ];
+
+    private static string[] Row(Edition edition) =>
+    [
+        Counted.Figure(edition.Id), edition.Kind, Called.Extent(edition.Extent), edition.Declared.ToString(),
+        edition.IsClosed ? edition.ClosedOn.ToString() : edition.Closed, string.Join("; ", edition.Numberings.Select(numbering => numbering.Span)),
+    ];
+
+    private static string Capital(string word) => word.Length == 0 ? word : char.ToUpperInvariant(word[0]) + word[1..];
+}
