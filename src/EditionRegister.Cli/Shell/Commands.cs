@@ -7,6 +7,12 @@ internal static class Commands
 {
     public static IReadOnlyList<Func<CommandContext, Command>> All { get; } =
     [
+        DemoCommand.Create,
+        UndoCommand.Create,
+        CertificateCommand.Create,
+        LabelsCommand.Create,
+        PencilCommand.Create,
+        InventoryCommand.Create,
         VersionCommand.Create,
     ];
 }

@@ -25,6 +25,9 @@ public sealed class MakeDemo(Action<string> say)
         return register;
     }
 
+    /// <summary>Breaks a demo in one way for each rule, for a check to find.</summary>
+    public static void MakeFaulty(Register register) => Faults.Make(register.Folder);
+
     /// <summary>Writes every document of the demo: certificates, a sheet of labels, the inventory. Answers the files, in that order.</summary>
     public static IReadOnlyList<string> WriteDocuments(Register register, string folder)
     {
