@@ -34,7 +34,7 @@ internal sealed class CertificateParts
         get
         {
             yield return Line("serial", _statement.Serial);
-            yield return Line("issued", _statement.Issued);
+            yield return First("issued") ?? Line("issued", _statement.Issued);
 
             if (_statement.Supersedes is { } supersedes)
             {
