@@ -21,8 +21,9 @@ internal sealed class ChooserOptions
         }
     }
 
-    /// <summary>True where the line chooses impressions at all.</summary>
-    public bool IsUsed(ParseResult line) => line.GetValue(_sheets) is not null || line.GetValue(_pile) is not null;
+    /// <summary>True where the line chooses impressions, if only by half.</summary>
+    public bool IsAsked(ParseResult line) =>
+        (line.GetValue(_sheets) ?? line.GetValue(_pile)) is not null || (line.GetValue(_work) ?? line.GetValue(_run) ?? line.GetValue(_edition)) is not null;
 
     /// <param name="line">The line as typed.</param>
     /// <param name="edition">The edition the command is about anyway, where --edition names none.</param>

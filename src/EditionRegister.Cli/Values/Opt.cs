@@ -54,6 +54,9 @@ internal static class Opt
     public static Option<string?> Ranges(string name, string word, string description) =>
         new(name) { HelpName = word, Description = description, CustomParser = Given.Sound(text => NumberRanges.Read(text)) };
 
+    public static Option<string?> Numbering(string name, string description) =>
+        new(name) { HelpName = "NUMBERING", Description = description, CustomParser = Given.Sound(text => NumberingPlan.Read(text)) };
+
     public static Option<string[]?> Numberings(string name, string description) => new(name)
     {
         HelpName = "NUMBERING",

@@ -1,0 +1,44 @@
+using System.Text.Json;
+using EditionRegister.Domain.Documents;
+using EditionRegister.Domain.Integrity;
+
+namespace EditionRegister.Cli;
+
+/// <summary>Counts findings as they pass, and says at the end what they come to.</summary>
+internal sealed class FindingTally
+{
+    private const string LogbookRule = "LogbookIsUnbroken";
+
+    private int _queries;
+    private int _notes;
+    private bool _logbookIsBroken;
+
+    public int Contradictions { get; private set; }
+
+    public Finding Count(Finding finding)
+    {
+        Contradictions += finding.Severity == Severity.Contradiction ? 1 : 0;
+        _queries += finding.Severity == Severity.Query ? 1 : 0;
+        _notes += finding.Severity == Severity.Note ? 1 : 0;
+        _logbookIsBroken |= finding.Rule == LogbookRule;
+
+        return finding;
+    }
+
+    /// <summary>Always said, also when all is well.</summary>
+    public string LastLine(LogbookHead head) =>
+        $"{(Contradictions == 0 ? "Nothing to mend" : "Something to mend")}: {Counted.Of(Contradictions, "contradiction")}, {Counted.Of(_queries, "query", "queries")}, {Counted.Of(_notes, "note")}; "
+        + (_logbookIsBroken ? "the logbook is broken." : $"the logbook is unbroken from 1 to {Counted.Figure(head.N)}, head {head.Head}.");
+
+    public void Write(Utf8JsonWriter json, LogbookHead head)
+    {
+        json.WriteNumber("contradictions", Contradictions);
+        json.WriteNumber("queries", _queries);
+        json.WriteNumber("notes", _notes);
+        json.WriteStartObject("logbook");
+        json.WriteBoolean("unbroken", !_logbookIsBroken);
+        json.WriteNumber("n", head.N);
+        json.WriteString("head", head.Head);
+        json.WriteEndObject();
+    }
+}

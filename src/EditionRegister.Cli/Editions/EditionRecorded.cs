@@ -1,0 +1,14 @@
+using EditionRegister.UseCases;
+
+namespace EditionRegister.Cli;
+
+/// <summary>Edition 3 of “Harbour” declared: 1/12 to 12/12; A/P I/II to A/P II/II.</summary>
+internal static class EditionRecorded
+{
+    public static Recorded As(string deed, Register register, long id)
+    {
+        var (work, edition) = register.LookAround.Edition(id);
+
+        return new Recorded($"{Called.Edition(work, edition)} {deed}: {Called.Spans(edition)}.", json => EditionJson.Write(json, edition));
+    }
+}

@@ -1,0 +1,16 @@
+using EditionRegister.UseCases;
+using EditionRegister.UseCases.People;
+
+namespace EditionRegister.Cli;
+
+/// <summary>The whole name of someone who was named in part or by number.</summary>
+internal static class Names
+{
+    /// <exception cref="Domain.RefusedException">person-not-found or person-ambiguous.</exception>
+    public static string Of(Register register, string who)
+    {
+        var book = register.LookAround.Book();
+
+        return book.NameOf(Persons.Find(book, who));
+    }
+}
