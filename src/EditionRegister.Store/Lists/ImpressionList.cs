@@ -33,17 +33,12 @@ public static class ImpressionList
         found = filter.EditionId is { } edition ? found.Where(row => row.InNumbering!.Edition == edition) : found;
         found = filter.Standing is { } standing ? found.Where(row => row.Standing == standing) : found;
         found = filter.MakerId is { } maker ? found.Where(row => row.InRun.OfWork.Roles.Any(role => role.Role == Maker && role.Person == maker)) : found;
-        found = filter.PlaceId is { } place ? LyingIn(register, found, register.PlacesWithin(place)) : found;
+        found = filter.PlaceId is { } place ? Lying(found, register.LyingIn(register.PlacesWithin(place))) : found;
 
         return WithText(register, found, SearchWords.Of(filter.Text));
     }
 
-    private static IQueryable<ImpressionRow> LyingIn(RegisterContext register, IQueryable<ImpressionRow> found, List<long> places)
-    {
-        var lying = register.Whereabouts.Last().Where(link => places.Contains(link.ToPlace!.Value));
-
-        return found.Where(row => lying.Any(link => link.Impression == row.Id));
-    }
+    private static IQueryable<ImpressionRow> Lying(IQueryable<ImpressionRow> found, IQueryable<long> lying) => found.Where(row => lying.Contains(row.Id));
 
     private static IQueryable<ImpressionRow> WithText(RegisterContext register, IQueryable<ImpressionRow> found, SearchWords text)
     {
@@ -55,10 +50,7 @@ public static class ImpressionList
         foreach (var word in text.Words)
         {
             var works = register.Works.WithTitleOrMaker(word).Select(work => work.Id);
-            var places = register.PlacesNamed(word);
-            var lying = register.Whereabouts.Last().Where(link => places.Contains(link.ToPlace!.Value)).Select(link => link.Impression);
-
-            // By sets, so that each is worked out once and not for every sheet.
+            var lying = register.LyingIn(register.PlacesNamed(word));
             found = found.Where(row =>
                 works.Contains(row.InRun.Work) || EF.Functions.Like(row.Code, word.CodeStart, SearchWords.Escape) || lying.Contains(row.Id));
         }

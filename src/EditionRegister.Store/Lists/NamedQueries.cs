@@ -41,6 +41,10 @@ internal static class NamedQueries
 
     extension(RegisterContext register)
     {
+        /// <summary>Sheets that lie in one of some places by now. Ask whether a sheet is among them: that works them out once, not sheet by sheet.</summary>
+        public IQueryable<long> LyingIn(List<long> places) =>
+            register.Whereabouts.Last().Where(link => places.Contains(link.ToPlace!.Value)).Select(link => link.Impression);
+
         /// <summary>The makers of some works as lists show them, the one named first first; a work without any is not there.</summary>
         public Dictionary<long, string> MakersOf(IReadOnlyCollection<long> works) => (
             from role in register.WorkRoles
