@@ -117,7 +117,7 @@ internal sealed class RowReader(IReadOnlyList<ColumnMatch> columns, string curre
 
         if (why == PencilReading.OutOfRange)
         {
-            Problem(ReadInColumn.Number, text, $"no sheet can have this number; the form is {PencilledNumber.Form}. If the sheet really says so, put it in the inscription column.");
+            Problem(ReadInColumn.Number, text, $"no sheet can have this number (the form is {PencilledNumber.Form}). If the sheet really says so, put it in the inscription column.");
 
             return default;
         }
