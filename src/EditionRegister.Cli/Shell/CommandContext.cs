@@ -49,6 +49,9 @@ internal sealed class CommandContext(AppServices services, TextWriter output, Te
     /// <summary>The date given, or today, as deeds are dated when nothing else is said.</summary>
     public RecordedDate DayOf(RecordedDate? given) => given ?? RecordedDate.On(DateOnly.FromDateTime(Services.Time.GetLocalNow().DateTime));
 
+    /// <summary>A path as typed, seen from the folder the program was started in; null stays null.</summary>
+    public string? PathOf(string? typed) => typed is null ? null : Path.GetFullPath(typed, Services.CurrentDirectory);
+
     /// <summary>Opens the register, does a deed, and says in one sentence what was recorded.</summary>
     public int Record(ParseResult line, Func<Register, Recorded> deed)
     {

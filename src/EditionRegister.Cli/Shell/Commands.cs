@@ -8,6 +8,9 @@ internal static class Commands
     public static IReadOnlyList<Func<CommandContext, Command>> All { get; } =
     [
         NewCommand.Create,
+        DemoCommand.Create,
+        ReadCommand.Create,
+        UndoCommand.Create,
         ListCommand.Create,
         ShowCommand.Create,
         MapCommand.Create,
@@ -28,7 +31,10 @@ internal static class Commands
         ConsignCommand.Create,
         ReturnCommand.Create,
         SellCommand.Create,
-        ReadCommand.Create,
+        CertificateCommand.Create,
+        LabelsCommand.Create,
+        PencilCommand.Create,
+        InventoryCommand.Create,
         CheckCommand.Create,
         LogCommand.Create,
         VersionCommand.Create,

@@ -1,3 +1,4 @@
+using EditionRegister.Domain.Dates;
 using EditionRegister.Domain.Impressions;
 using EditionRegister.Domain.Works;
 
@@ -18,7 +19,7 @@ public static class CertificateComposer
         [
             .. CertificateFacts.Of(work, impression, terms.Units),
             new("serial", terms.Serial),
-            new("issued", terms.Issued),
+            new("issued", CertificateFacts.Date(RecordedDate.Read(terms.Issued))),
             .. terms.Supersedes is { } supersedes ? [new CertificateFact("supersedes", supersedes)] : Array.Empty<CertificateFact>(),
         ];
 
@@ -33,6 +34,9 @@ public static class CertificateComposer
             SignatureLabel = terms.SignatureLabel,
             DateLabel = terms.DateLabel,
             Caution = terms.Caution,
+            LogbookSentence = terms.LogbookSentence,
+            PageWord = terms.PageWord,
+            Language = terms.Language,
             Page = terms.Page,
             Supersedes = terms.Supersedes,
         };

@@ -38,7 +38,7 @@ public static class CertificateFacts
             new("edition", EditionText.Size(work, edition)),
             new("proofs", EditionText.Proofs(work, edition)),
             new("total", EditionText.Total(work, edition)),
-            new("state", Known(run?.State)),
+            new("state", string.IsNullOrWhiteSpace(run?.State) ? "no state recorded" : run.State.Trim()),
             new("signature", Signature(work, impression)),
             new("matrix-fate", MatrixText.Fates(work.Matrices)),
             new("printer", Names(work.InRole(Role.Printer.Word))),
@@ -47,7 +47,7 @@ public static class CertificateFacts
         ];
     }
 
-    internal static string Date(RecordedDate? date) => Known(date?.Text);
+    internal static string Date(RecordedDate? date) => date is null ? NotKnown : DateInWords.Of(date);
 
     private static string Known(string? text) => string.IsNullOrWhiteSpace(text) ? NotKnown : text.Trim();
 

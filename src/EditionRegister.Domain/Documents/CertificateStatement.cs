@@ -27,6 +27,15 @@ public sealed record CertificateStatement
     /// <summary>That local law decides what a certificate must say.</summary>
     public required string Caution { get; init; }
 
+    /// <summary>The sentence before the logbook's number and head.</summary>
+    public required string LogbookSentence { get; init; }
+
+    /// <summary>Stands before the page number where there is more than one page.</summary>
+    public required string PageWord { get; init; }
+
+    /// <summary>The language of the words, for screen readers: "en", "de".</summary>
+    public required string Language { get; init; }
+
     public required PageSize Page { get; init; }
 
     /// <summary>The serial of the certificate this one takes the place of, or null.</summary>

@@ -39,6 +39,9 @@ public static class CertificateStatementText
             json.WriteString("signature-label", statement.SignatureLabel);
             json.WriteString("date-label", statement.DateLabel);
             json.WriteString("caution", statement.Caution);
+            json.WriteString("logbook-sentence", statement.LogbookSentence);
+            json.WriteString("page-word", statement.PageWord);
+            json.WriteString("language", statement.Language);
             json.WriteString("page", statement.Page.Word);
             json.WriteString("supersedes", statement.Supersedes);
             json.WriteEndObject();
@@ -74,6 +77,9 @@ public static class CertificateStatementText
         SignatureLabel = Text(json, "signature-label"),
         DateLabel = Text(json, "date-label"),
         Caution = Text(json, "caution"),
+        LogbookSentence = Text(json, "logbook-sentence"),
+        PageWord = Text(json, "page-word"),
+        Language = Text(json, "language"),
         Page = PageSize.Of(Text(json, "page")) ?? throw new JsonException(),
         Supersedes = json.GetProperty("supersedes").GetString(),
     };

@@ -1,3 +1,4 @@
+using EditionRegister.Domain.Dates;
 using EditionRegister.Domain.Integrity;
 using EditionRegister.Domain.Works;
 
@@ -23,7 +24,7 @@ internal static class MatrixText
     private static string Several(string called, int count) => count == 1 ? called
         : $"{InWords.Figure(count)} {(called == "matrix" ? "matrices" : called + "s")}";
 
-    private static string Fate(Matrix matrix) => Words(matrix) + (matrix.Fate is not "undecided" and not "unknown" && matrix.FateDate.Text is { } date ? $" ({date})" : "");
+    private static string Fate(Matrix matrix) => Words(matrix) + (matrix.Fate is not "undecided" and not "unknown" && matrix.FateDate.IsKnown ? $" ({DateInWords.Of(matrix.FateDate)})" : "");
 
     private static string Words(Matrix matrix) => matrix.Fate switch
     {

@@ -15,6 +15,12 @@ public sealed record NewSheet(long Run, int Ordinal, RegisterCode Code, string S
 
     public MoveKind FirstTransfer { get; init; } = MoveKind.Made;
 
+    /// <summary>What the owner received when the sheet changed hands, in minor units of <see cref="Currency"/>; as a list says it.</summary>
+    public long? Net { get; init; }
+
+    /// <summary>ISO 4217.</summary>
+    public string? Currency { get; init; }
+
     public long Record(Position where, Owner whose, RecordedDate since, Deed deed)
     {
         var id = Id ?? deed.NewId("impression");
@@ -27,7 +33,8 @@ public sealed record NewSheet(long Run, int Ordinal, RegisterCode Code, string S
         deed.Set("impression", id,
             ("run", Run), ("ordinal", Ordinal), ("code", Code.Text), ("standing", Standing), ("signed", "no"), ("for_sale", "by-custom"));
         ChainFacts.Move(id, 1, FirstMove, from: null, where, since, deed);
-        ChainFacts.Pass(id, 1, FirstTransfer, from: null, whose, since, deed);
+        var link = ChainFacts.Pass(id, 1, FirstTransfer, from: null, whose, since, deed);
+        deed.Set("ownership", link, ("net", Net), ("currency", Net is null ? null : Currency));
 
         return id;
     }

@@ -3,7 +3,6 @@ using EditionRegister.Domain;
 using EditionRegister.Domain.Documents;
 using EditionRegister.Formats.Documents.Certificates;
 using EditionRegister.Formats.Documents.Drawing;
-using EditionRegister.Formats.Templates;
 
 namespace EditionRegister.Formats.Documents;
 
@@ -12,14 +11,13 @@ public static class CertificatePdf
 {
     /// <summary>Leaves the stream open.</summary>
     /// <exception cref="RefusedException">The link is too long for a QR code that a phone can read, or the wording for a page.</exception>
-    public static void Write(Stream stream, CertificateStatement statement, LogbookHead head, CertificateWording wording)
+    public static void Write(Stream stream, CertificateStatement statement, LogbookHead head)
     {
         ArgumentNullException.ThrowIfNull(statement);
-        ArgumentNullException.ThrowIfNull(wording);
 
         using Typesetter type = new();
-        var pages = new CertificateLayout(statement, head, wording, type).Pages();
-        PdfDrawing.Draw(stream, pages, type, new($"{statement.Heading} {statement.Code}", wording.Language, IssuedOn(statement)));
+        var pages = new CertificateLayout(statement, head, type).Pages();
+        PdfDrawing.Draw(stream, pages, type, new($"{statement.Heading} {statement.Code}", statement.Language, IssuedOn(statement)));
     }
 
     // A day without a time of day; what is no full date leaves the first day that a PDF can tell safely.

@@ -17,6 +17,7 @@ namespace EditionRegister.UseCases.Demo;
 internal sealed class CoastalStudio(Register register, ScenarioClock clock)
 {
     public const string Maker = "Mira Tolland";
+    public const string Reduction = "Harbour at Low Water";
     public const string Gallery = "Quay Gallery";
 
     private const string Drawer1 = "Studio › Plan chest › Drawer 1";
@@ -58,7 +59,7 @@ internal sealed class CoastalStudio(Register register, ScenarioClock clock)
     {
         clock.OnTo(2026, 2, 16);
         var work = register.RecordWork.Run(
-            new NewWork { Title = "Harbour at Low Water", Year = On("2026"), Technique = "reduction linocut in four colours" },
+            new NewWork { Title = Reduction, Year = On("2026"), Technique = "reduction linocut in four colours" },
             [Maker],
             [new Helper("workshop", "Saltmarsh Print Studio")]);
         register.RecordMatrix.Run(work, "block", "linoleum", "yes", On("2026-01"));
@@ -171,7 +172,7 @@ internal sealed class CoastalStudio(Register register, ScenarioClock clock)
 
     private void AYearOfSelling()
     {
-        var harbour = register.LookAround.Works().First(work => work.Title == "Harbour at Low Water").Editions[0].Id;
+        var harbour = register.LookAround.Works().First(work => work.Title == Reduction).Editions[0].Id;
 
         clock.OnTo(2026, 6, 6);
         register.IssueCertificates.Run(Numbers(harbour, "1, 3"));

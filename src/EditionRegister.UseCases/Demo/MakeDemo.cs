@@ -1,5 +1,7 @@
 using EditionRegister.Domain;
 using EditionRegister.Store;
+using EditionRegister.UseCases.Choosing;
+using EditionRegister.UseCases.Inventory;
 using EditionRegister.UseCases.Registers;
 
 namespace EditionRegister.UseCases.Demo;
@@ -21,6 +23,26 @@ public sealed class MakeDemo(Action<string> say)
         new CoastalStudio(register, clock).Tell();
 
         return register;
+    }
+
+    /// <summary>Breaks a demo in one way for each rule, for a check to find.</summary>
+    public static void MakeFaulty(Register register) => Faults.Make(register.Folder);
+
+    /// <summary>Writes every document of the demo: certificates, a sheet of labels, the inventory. Answers the files, in that order.</summary>
+    public static IReadOnlyList<string> WriteDocuments(Register register, string folder)
+    {
+        var harbour = register.LookAround.Works().First(work => work.Title == CoastalStudio.Reduction).Editions[0].Id;
+        ImpressionChoice certified = new() { Edition = harbour, Sheets = "1, 3" };
+        ImpressionChoice whole = new() { Edition = harbour, Sheets = "1-12, A/P I-II" };
+        var inventory = Path.Combine(folder, "inventory.csv");
+        register.ExportInventory.Run(new InventoryChoice(), inventory);
+
+        return
+        [
+            .. register.WriteCertificates.Run(certified, folder),
+            register.WriteLabels.Run(whole, "a4-3x8", firstPosition: 4, Path.Combine(folder, "labels.pdf")).Path,
+            inventory,
+        ];
     }
 
     private static void ReplaceOnlyADemo(RegisterFolder folder)

@@ -1,7 +1,6 @@
 using EditionRegister.Domain;
 using EditionRegister.Domain.Documents;
 using EditionRegister.Formats.Documents;
-using EditionRegister.Formats.Templates;
 using EditionRegister.Store;
 using EditionRegister.UseCases.Choosing;
 
@@ -16,7 +15,6 @@ public sealed class WriteCertificates(RegisterStore store)
     /// <exception cref="RefusedException">certificate-none-stands, certificate-statement-lost.</exception>
     public IReadOnlyList<string> Run(ImpressionChoice choice, string? folder = null)
     {
-        var wording = CertificateWording.Load(store.Folder.Templates);
         var standing = store.Read(reader => ImpressionsChosen.Find(reader, choice)
             .SelectMany(chosen => chosen.Sheets)
             .Select(sheet => sheet.ValidCertificate ?? throw DocumentRefusals.NoneStands(sheet))
@@ -30,7 +28,7 @@ public sealed class WriteCertificates(RegisterStore store)
         [
             .. standing.Select(certificate => Output.Write(
                 Path.Combine(folder ?? store.Folder.Exports, $"certificate-{certificate.Serial}.pdf"),
-                stream => CertificatePdf.Write(stream, certificate.Statement, certificate.Head, wording))),
+                stream => CertificatePdf.Write(stream, certificate.Statement, certificate.Head))),
         ];
     }
 }

@@ -114,7 +114,7 @@ internal sealed class BatchWriter(Writing writing, long batch)
 
     private void MakeSheet(ReadRow row, NewSheet sheet, (Position Where, Owner Whose) chains, (long Numbering, int? Number) given, Deed deed)
     {
-        var listed = sheet with { Id = writing.Read.SheetOfCode(sheet.Code.Text), FirstMove = MoveKind.AsListed, FirstTransfer = MoveKind.OwnedAsListed };
+        var listed = sheet with { Id = writing.Read.SheetOfCode(sheet.Code.Text), FirstMove = MoveKind.AsListed, FirstTransfer = MoveKind.OwnedAsListed, Net = row.Net, Currency = row.NetCurrency };
         var id = listed.Record(chains.Where, chains.Whose, Domain.Dates.RecordedDate.None, deed);
         deed.Set("impression", id,
             ("signed", row.Signed), ("pencilled", row.Pencilled), ("condition", row.Condition), ("note", row.Notes),

@@ -75,6 +75,8 @@ internal sealed record ReadRow
 
     public long? Net { get; init; }
 
+    public string? NetCurrency { get; init; }
+
     public string? Notes { get; init; }
 
     public IReadOnlyList<(string Header, string Value)> Kept { get; init; } = [];

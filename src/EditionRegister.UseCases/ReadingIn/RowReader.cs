@@ -29,7 +29,8 @@ internal sealed class RowReader(IReadOnlyList<ColumnMatch> columns, string curre
         var (number, pencilled, notPlain) = Number();
         var (kind, extent) = EditionKind();
         var size = Text(ReadInColumn.EditionSize);
-        var money = Text(ReadInColumn.Currency)?.ToUpperInvariant() ?? currency;
+        var money = Money();
+        var (net, netCurrency) = Net(money);
 
         return new ReadRow
         {
@@ -62,7 +63,8 @@ internal sealed class RowReader(IReadOnlyList<ColumnMatch> columns, string curre
             With = Known(ReadInColumn.With),
             FreeToSell = YesNo(ReadInColumn.FreeToSell),
             Asking = Price(ReadInColumn.AskingPrice, money),
-            Net = Price(ReadInColumn.NetPrice, money),
+            Net = net,
+            NetCurrency = netCurrency ?? money,
             Currency = money,
             Owner = Known(ReadInColumn.Owner),
             Notes = Text(ReadInColumn.Notes),
@@ -117,7 +119,7 @@ internal sealed class RowReader(IReadOnlyList<ColumnMatch> columns, string curre
 
         if (why == PencilReading.OutOfRange)
         {
-            Problem(ReadInColumn.Number, text, $"no sheet can have this number (the form is {PencilledNumber.Form}). If the sheet really says so, put it in the inscription column.");
+            Problem(ReadInColumn.Number, text, $"no sheet can have this number; the form is that of {PencilledNumber.Form} If the sheet really says so, put it in the inscription column.");
 
             return default;
         }
@@ -220,9 +222,19 @@ internal sealed class RowReader(IReadOnlyList<ColumnMatch> columns, string curre
         return null;
     }
 
-    private long? Price(ReadInColumn column, string money)
+    private string Money() => Text(ReadInColumn.Currency)?.ToUpperInvariant() ?? currency;
+
+    /// <summary>A net price names its currency where it is another than the row's: "126.00 USD".</summary>
+    private (long? Net, string? Currency) Net(string money)
     {
-        if (Text(column) is not { } text)
+        var parts = Text(ReadInColumn.NetPrice)?.Trim().Split(' ') ?? [];
+
+        return parts is [var amount, { Length: 3 } own] ? (Price(ReadInColumn.NetPrice, own, amount), own) : (Price(ReadInColumn.NetPrice, money), money);
+    }
+
+    private long? Price(ReadInColumn column, string money, string? amountOnly = null)
+    {
+        if ((amountOnly ?? Text(column)) is not { } text)
         {
             return null;
         }

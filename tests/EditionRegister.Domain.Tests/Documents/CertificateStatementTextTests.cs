@@ -28,7 +28,7 @@ public class CertificateStatementTextTests
         using var json = JsonDocument.Parse(CertificateStatementText.Write(Statement));
 
         Assert.Equal(
-            ["heading", "lines", "code", "serial", "issued", "link", "signature-label", "date-label", "caution", "page", "supersedes"],
+            ["heading", "lines", "code", "serial", "issued", "link", "signature-label", "date-label", "caution", "logbook-sentence", "page-word", "language", "page", "supersedes"],
             json.RootElement.EnumerateObject().Select(property => property.Name));
         Assert.Equal("""{"key":"maker","label":"MAKER","value":"Mara Quill"}""", json.RootElement.GetProperty("lines")[0].GetRawText());
         Assert.Equal("A4", json.RootElement.GetProperty("page").GetString());
@@ -38,7 +38,7 @@ public class CertificateStatementTextTests
     public void Labels_of_serial_issue_and_predecessor_are_frozen_too()
     {
         Assert.Equal(
-            [new StatementLine("serial", "SERIAL", "EC-1"), new("issued", "ISSUED", "2026-03-07"), new("supersedes", "SUPERSEDES", "EC-0")],
+            [new StatementLine("serial", "SERIAL", "EC-1"), new("issued", "ISSUED", "7 March 2026"), new("supersedes", "SUPERSEDES", "EC-0")],
             Statement.Lines.TakeLast(3));
     }
 

@@ -38,7 +38,7 @@ public class CertificatesAgreeTests
         var work = undecided.WithMatrix(matrix => matrix with { Fate = "cancelled" });
 
         Assert.Equal(
-            [$"Query: Certificate EC-1 for 4/12 of “Harbour” ({_code}) states “block not yet cancelled” under MATRIX-FATE, and the register now says “block cancelled (2026-02-20)”."],
+            [$"Query: Certificate EC-1 for 4/12 of “Harbour” ({_code}) states “block not yet cancelled” under MATRIX-FATE, and the register now says “block cancelled (20 February 2026)”."],
             FindingsOf.Rule("CertificatesAgree", work));
     }
 

@@ -8,7 +8,7 @@ $3 ~ /^[0-9]+ ?\/ ?[0-9]+$/ {
     if (part[1] + 0 >= 1 && part[1] + 0 <= part[2] + 0) print_row()
     next
 }
-$6 == "yes" && $3 ~ /[A-Za-z][A-Za-z]/ && $3 !~ /^[A-Z.\/]+ ?[0-9IVX\/]*$/ && wordy < 20 { wordy++; print_row() }
+$6 == "yes" && $3 ~ /[A-Za-z][A-Za-z]/ && $3 !~ /^[A-Z.\/]+ ?[0-9IVX\/]*$/ && $3 !~ /^[0-9IVX\/ ]+ ?[A-Z.\/]+$/ && wordy < 20 { wordy++; print_row() }
 
 function print_row() { printf "%s,%s,%s\r\n", quoted($1), quoted($2), quoted($3) }
 function quoted(text) { if (text ~ /[",]/) { gsub(/"/, "\"\"", text); text = "\"" text "\"" } return text }

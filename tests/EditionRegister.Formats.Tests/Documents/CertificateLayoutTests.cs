@@ -79,7 +79,7 @@ public sealed class CertificateLayoutTests : IDisposable
             .. Enumerable.Range(1, more).Select(i => new StatementLine($"note-{i}", $"Further statement {i}", $"Said of the sheet in a line of its own, {i}")),
         ]);
 
-        return new CertificateLayout(certificate with { Page = PageSize.Of(page)! }, Demo.Head, Demo.Wording, _type).Pages();
+        return new CertificateLayout(certificate with { Page = PageSize.Of(page)! }, Demo.Head, _type).Pages();
     }
 
     private static double SizeOf(IEnumerable<PageLayout> pages, string words) =>

@@ -28,7 +28,7 @@ public sealed class CertificatePdfTests
         Assert.All(Demo.Certificate.Lines, line => Assert.Contains(PdfReading.Plain(line.Value), text, StringComparison.Ordinal));
         Assert.All(Demo.Certificate.Lines.Where(line => line.Key != "title"), line => Assert.Contains(line.Label, text, StringComparison.Ordinal));
         Assert.All(
-            ["7KQ4-M2X3", "2026-014", "2026-03-01", "2025-101", "Signature of the issuer", "Date", "Certificate of Impression"],
+            ["7KQ4-M2X3", "2026-014", "2026-03-01", "2025-101", "Signature of the issuer", "Date", "Certificate of Authenticity"],
             word => Assert.Contains(word, text, StringComparison.Ordinal));
     }
 
@@ -111,7 +111,7 @@ public sealed class CertificatePdfTests
             document.Information.CreationDate,
             ((StringToken)document.Structure.Catalog.CatalogDictionary.Data["Lang"]).Data));
 
-        Assert.Equal("Certificate of Impression 7KQ4-M2X3", title);
+        Assert.Equal("Certificate of Authenticity 7KQ4-M2X3", title);
         Assert.StartsWith("D:20260301000000", created, StringComparison.Ordinal);
         Assert.Equal("en", language);
     }

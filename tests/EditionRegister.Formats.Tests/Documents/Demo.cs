@@ -33,6 +33,9 @@ internal static class Demo
             Line("signature", "Titled, numbered and signed in pencil below the image"),
             Line("matrix-fate", "The block was cut away in printing and cannot be printed again"),
             Line("printer", "The artist"),
+            Line("code", "7KQ4-M2X3"),
+            Line("serial", "2026-014"),
+            Line("issued", "2026-03-01"),
         ],
         Code = "7KQ4-M2X3",
         Serial = "2026-014",
@@ -41,6 +44,9 @@ internal static class Demo
         SignatureLabel = Wording.SignatureLabel,
         DateLabel = Wording.DateLabel,
         Caution = Wording.Caution,
+        LogbookSentence = Wording.Logbook,
+        PageWord = Wording.Page,
+        Language = Wording.Language,
         Page = PageSize.A4,
     };
 
@@ -54,7 +60,7 @@ internal static class Demo
     public static byte[] Pdf(CertificateStatement certificate)
     {
         using MemoryStream stream = new();
-        CertificatePdf.Write(stream, certificate, Head, Wording);
+        CertificatePdf.Write(stream, certificate, Head);
         return stream.ToArray();
     }
 

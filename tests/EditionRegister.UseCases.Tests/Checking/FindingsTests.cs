@@ -2,8 +2,8 @@ using System.Text;
 using EditionRegister.Domain.Integrity;
 using EditionRegister.Store;
 using EditionRegister.Store.Integrity;
+using EditionRegister.Store.Sqlite;
 using EditionRegister.UseCases.Demo;
-using Microsoft.Data.Sqlite;
 
 namespace EditionRegister.UseCases.Tests.Checking;
 
@@ -30,47 +30,12 @@ public sealed class FindingsTests : IDisposable
     {
         RegisterFolder folder = new(_folder.In("demo"));
         var register = new MakeDemo(_ => { }).Run(folder);
-        Break(folder, File.ReadAllText(Path.Combine(Approved.TestsFolder, "findings", rule, "break.sql")));
+        Tampering.Break(folder, File.ReadAllText(Path.Combine(Approved.TestsFolder, "findings", rule, "break.sql")));
 
         var findings = register.CheckRegister.Run().ToList();
 
         Assert.Contains(findings, finding => finding.Rule == rule);
         Approved.Is(InWords(findings), "findings", rule, "says.txt");
-    }
-
-    private static void Break(RegisterFolder folder, string sql)
-    {
-        using SqliteConnection connection = new($"Data Source={folder.Database};Pooling=False");
-        connection.Open();
-        using var triggers = connection.CreateCommand();
-        triggers.CommandText = "PRAGMA foreign_keys=OFF; PRAGMA ignore_check_constraints=ON; SELECT name, sql FROM sqlite_master WHERE type = 'trigger' ORDER BY name";
-        List<(string Name, string Sql)> guards = [];
-
-        using (var reader = triggers.ExecuteReader())
-        {
-            while (reader.Read())
-            {
-                guards.Add((reader.GetString(0), reader.GetString(1)));
-            }
-        }
-
-        // The guards would refuse all of this; someone with a database tool takes them away first and puts them back after.
-        var restored = guards.Where(guard => !sql.Contains(guard.Name, StringComparison.Ordinal)).ToList();
-        Run(string.Concat(restored.Select(guard => $"DROP TRIGGER {guard.Name};")));
-        Run(sql);
-        Run("PRAGMA writable_schema = OFF;");
-
-        foreach (var guard in restored)
-        {
-            Run(guard.Sql);
-        }
-
-        void Run(string text)
-        {
-            using var command = connection.CreateCommand();
-            command.CommandText = text;
-            command.ExecuteNonQuery();
-        }
     }
 
     private static string InWords(IEnumerable<Finding> findings)

@@ -20,6 +20,16 @@ public sealed class MakeDemoTests : IDisposable
     }
 
     [Fact]
+    public void Two_runs_write_the_same_bytes_into_every_document()
+    {
+        var one = MakeDemo.WriteDocuments(new MakeDemo(_ => { }).Run(new RegisterFolder(_folder.In("a"))), _folder.In("papers a"));
+        var other = MakeDemo.WriteDocuments(new MakeDemo(_ => { }).Run(new RegisterFolder(_folder.In("b"))), _folder.In("papers b"));
+
+        Assert.Equal(4, one.Count);
+        Assert.All(one.Zip(other), pair => Assert.Equal(File.ReadAllBytes(pair.First), File.ReadAllBytes(pair.Second)));
+    }
+
+    [Fact]
     public void Two_runs_tell_the_same_story_to_the_last_hash()
     {
         var one = new MakeDemo(_ => { }).Run(new RegisterFolder(_folder.In("a")));

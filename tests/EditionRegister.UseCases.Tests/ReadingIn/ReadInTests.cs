@@ -145,6 +145,6 @@ public sealed class ReadInTests : IDisposable
         Assert.Equal(323, sheets.Count(pair => pair.sheet.Number is not null));
         Assert.Equal(20, sheets.Count(pair => pair.sheet.Number is null && pair.sheet.Inscriptions.Count == 1));
         Assert.All(sheets, pair => Assert.Equal(("unknown", "unknown"), (pair.work.TitleState, pair.work.MakerState)));
-        Assert.Empty(_temp.Register.CheckRegister.Run().Where(finding => finding.Severity == Severity.Contradiction));
+        Assert.DoesNotContain(_temp.Register.CheckRegister.Run(), finding => finding.Severity == Severity.Contradiction);
     }
 }

@@ -9,7 +9,7 @@ using static EditionRegister.Formats.Documents.Certificates.CertificateSettings;
 namespace EditionRegister.Formats.Documents.Certificates;
 
 /// <summary>Decides a certificate to the last millimetre: one page where the values fit at a readable size, else as many as they need.</summary>
-internal sealed class CertificateLayout(CertificateStatement statement, LogbookHead head, CertificateWording wording, Typesetter type)
+internal sealed class CertificateLayout(CertificateStatement statement, LogbookHead head, Typesetter type)
 {
     // Kept free at the bottom of each page for its number, where there are several.
     private const double FolioHeight = 6;
@@ -19,12 +19,12 @@ internal sealed class CertificateLayout(CertificateStatement statement, LogbookH
     private const double LeastAir = 0.25;
 
     private readonly CertificateGrid _grid = new(statement.Page);
-    private readonly CertificateParts _parts = new(statement, wording);
+    private readonly CertificateParts _parts = new(statement);
     private readonly List<PageBuilder> _pages = [];
 
     public IReadOnlyList<PageLayout> Pages()
     {
-        CertificateFoot foot = new(statement, _parts, head, wording.Logbook, _grid, type);
+        CertificateFoot foot = new(statement, _parts, head, statement.LogbookSentence, _grid, type);
         RefuseTooMuchAtTheFoot(foot);
         var page = NewPage();
         var (top, tooLong) = new CertificateHead(_grid, type).Place(page, statement.Heading, _parts);
@@ -131,7 +131,7 @@ internal sealed class CertificateLayout(CertificateStatement statement, LogbookH
     {
         for (var i = 0; i < _pages.Count; i++)
         {
-            var folio = string.Create(CultureInfo.InvariantCulture, $"{statement.Code}   {wording.Page} {i + 1} / {_pages.Count}");
+            var folio = string.Create(CultureInfo.InvariantCulture, $"{statement.Code}   {statement.PageWord} {i + 1} / {_pages.Count}");
             _pages[i].Add(Caption.EndingAt(_grid.Right, _grid.Bottom, folio, type));
         }
     }

@@ -1,5 +1,4 @@
 using EditionRegister.Domain.Documents;
-using EditionRegister.Formats.Templates;
 
 namespace EditionRegister.Formats.Documents.Certificates;
 
@@ -9,11 +8,10 @@ internal sealed class CertificateParts
     private static readonly string[] Below = ["code", "serial", "issued", "supersedes"];
 
     private readonly CertificateStatement _statement;
-    private readonly CertificateWording _wording;
 
-    public CertificateParts(CertificateStatement statement, CertificateWording wording)
+    public CertificateParts(CertificateStatement statement)
     {
-        (_statement, _wording) = (statement, wording);
+        _statement = statement;
         Title = First("title");
         Number = First("number");
         Maker = First("maker");
@@ -36,7 +34,7 @@ internal sealed class CertificateParts
         get
         {
             yield return Line("serial", _statement.Serial);
-            yield return Line("issued", _statement.Issued);
+            yield return First("issued") ?? Line("issued", _statement.Issued);
 
             if (_statement.Supersedes is { } supersedes)
             {
@@ -46,7 +44,7 @@ internal sealed class CertificateParts
     }
 
     // The label as it was frozen with the statement, where it was.
-    private StatementLine Line(string key, string value) => new(key, First(key)?.Label ?? _wording.Label(key), value);
+    private StatementLine Line(string key, string value) => new(key, First(key)?.Label ?? key, value);
 
     private StatementLine? First(string key) => _statement.Lines.FirstOrDefault(line => line.Key == key);
 }

@@ -8,6 +8,9 @@ namespace EditionRegister.Formats.Documents.Labels;
 /// <summary>Decides whole sheets of labels.</summary>
 internal static class LabelPages
 {
+    /// <summary>Millimetres at the edge of the paper that an office printer leaves white, less what the label leaves free itself; common practice, no source.</summary>
+    private const double Unprinted = 3;
+
     public static IReadOnlyList<PageLayout> Of(LabelSheet sheet, IReadOnlyList<Label> labels, int firstPosition, PrinterOffset offset, Typesetter type)
     {
         LabelLayout layout = new(type);
@@ -21,10 +24,19 @@ internal static class LabelPages
             }
 
             RefuseOffPaper(sheet, box, label);
-            layout.Place(pages[number], box, label);
+            layout.Place(pages[number], Printable(sheet, box), label);
         }
 
         return [.. pages.Select(page => page.Build())];
+    }
+
+    /// <summary>A label at the edge of the paper is used only as far as printers reach.</summary>
+    private static Box Printable(LabelSheet sheet, Box box)
+    {
+        var (left, top) = (Math.Max(box.X, Unprinted), Math.Max(box.Y, Unprinted));
+        var (right, bottom) = (Math.Min(box.X + box.Width, sheet.PaperWidth - Unprinted), Math.Min(box.Y + box.Height, sheet.PaperHeight - Unprinted));
+
+        return new Box(left, top, right - left, bottom - top);
     }
 
     private static void RefuseOffPaper(LabelSheet sheet, Box box, Label label)

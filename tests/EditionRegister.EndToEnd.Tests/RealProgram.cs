@@ -1,0 +1,57 @@
+using System.Diagnostics;
+
+namespace EditionRegister.EndToEnd.Tests;
+
+/// <summary>What one run of the real program gave.</summary>
+public sealed record Ran(int ExitCode, string Output, string Errors);
+
+/// <summary>Runs the real program as a process of its own, in a folder of its own.</summary>
+public sealed class RealProgram : IDisposable
+{
+    private static readonly string Program = Path.Combine(AppContext.BaseDirectory, "edreg.dll");
+
+    public RealProgram() => Directory.CreateDirectory(Folder);
+
+    public string Folder { get; } = Path.Combine(Path.GetTempPath(), "edreg-e2e-" + Guid.NewGuid().ToString("N"));
+
+    public string In(params string[] parts) => Path.Combine([Folder, .. parts]);
+
+    public Ran Run(params string[] arguments)
+    {
+        using var process = Start(arguments);
+
+        return Finish(process);
+    }
+
+    /// <summary>As <see cref="Run"/>, and it must have gone well.</summary>
+    public string Do(params string[] arguments)
+    {
+        var ran = Run(arguments);
+        Assert.True(ran.ExitCode == 0, $"edreg {string.Join(' ', arguments)} ended with {ran.ExitCode}: {ran.Errors}{ran.Output}");
+
+        return ran.Output;
+    }
+
+    public Process Start(params string[] arguments)
+    {
+        ProcessStartInfo start = new("dotnet") { RedirectStandardOutput = true, RedirectStandardError = true, WorkingDirectory = Folder };
+
+        foreach (var argument in new[] { "exec", Program }.Concat(arguments))
+        {
+            start.ArgumentList.Add(argument);
+        }
+
+        return Process.Start(start)!;
+    }
+
+    public static Ran Finish(Process process)
+    {
+        var errors = process.StandardError.ReadToEndAsync();
+        var output = process.StandardOutput.ReadToEnd();
+        process.WaitForExit();
+
+        return new Ran(process.ExitCode, output, errors.Result);
+    }
+
+    public void Dispose() => Directory.Delete(Folder, recursive: true);
+}

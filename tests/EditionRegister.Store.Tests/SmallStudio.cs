@@ -1,0 +1,79 @@
+using EditionRegister.Domain.Facts;
+using EditionRegister.Store.Logbook;
+
+namespace EditionRegister.Store.Tests;
+
+/// <summary>
+/// One work, known by heart. Edition 1: numbers 1 to 3 (3 void), one sheet signed; artist's proof 1 of 2. Edition 2: size 2, nothing
+/// signed. Sheets: 1 is number 1 and with a gallery, sold; 2 kept; 3 as pulled; 4 held out.
+/// </summary>
+internal static class SmallStudio
+{
+    public static void Furnish(RegisterStore store) => store.Write("furnish", writing =>
+    {
+        People(writing);
+        var work = writing.On(Root.Work(1));
+        work.Set("work", 1, ("title", "Harbour"), ("title_state", "given"), ("maker_state", "named"), ("year", "2025"), ("technique", "linocut"));
+        work.Set("work_role", 1, ("work", 1), ("person", 1), ("role", "maker"), ("ordinal", 1));
+        work.Set("print_run", 1, ("work", 1), ("ordinal", 1), ("purpose", "edition"), ("paper", "Somerset 250 g"));
+        Edition(work, 1);
+        Edition(work, 2);
+        Numbering(work, 1, edition: 1, ordinal: 1, "numbered", size: 3, rows: 3);
+        Numbering(work, 2, edition: 1, ordinal: 2, "artists-proof", size: 2, rows: 1);
+        Numbering(work, 3, edition: 2, ordinal: 1, "numbered", size: 2, rows: 1);
+        work.Set("number", 103, ("fate", "void"));
+        Sheets(work);
+        Chains(work);
+        work.Set("matrix", 1, ("work", 1), ("what", "block"), ("material", "lino"), ("reduction", "yes"), ("fate", "cut-away-in-printing"));
+        work.Set("inscription", 1, ("impression", 1), ("ordinal", 1), ("side", "front"), ("manner", "written"), ("text", "1/3 Harbour"));
+        work.Set("kept_column", 1, ("impression", 1), ("batch", writing.StartBatch("read-in")), ("line", 2), ("header", "Shelf"), ("value", "B"));
+        work.Set("document", 1, ("kind", "certificate"), ("impression", 1), ("serial", "S-0001"), ("issued", "2026-03-01"), ("standing", "valid"), ("statement", "1/3"));
+
+        return true;
+    });
+
+    private static void People(Writing writing)
+    {
+        foreach (var (id, what, name) in new[] { (1L, "person", "Mira Tolland"), (2L, "organisation", "Quay Gallery") })
+        {
+            writing.On(Root.Person(id)).Set("person", id, ("what", what), ("name", name), ("protected", "no"), ("public_name", "full"), ("erased", "no"));
+        }
+
+        writing.On(Root.Place(1)).Set("place", 1, ("name", "studio"));
+        writing.On(Root.Place(2)).Set("place", 2, ("name", "plan chest"), ("inside", 1));
+    }
+
+    private static void Edition(Deed work, long id) =>
+        work.Set("edition", id, ("work", 1), ("ordinal", id), ("kind", "limited"), ("extent", "whole"), ("closed", "no"));
+
+    private static void Numbering(Deed work, long id, long edition, int ordinal, string kind, int size, int rows)
+    {
+        work.Set("numbering", id, ("edition", edition), ("ordinal", ordinal), ("kind", kind), ("notation", "arabic"), ("size", size), ("size_state", "stated"));
+
+        for (var number = 1; number <= rows; number++)
+        {
+            work.Set("number", (id * 100) + number, ("numbering", id), ("ordinal", number), ("fate", "open"));
+        }
+    }
+
+    private static void Sheets(Deed work)
+    {
+        foreach (var (id, standing) in new[] { (1L, "kept"), (2L, "kept"), (3L, "pulled"), (4L, "held-out") })
+        {
+            var code = $"7KQ4M2X{id + 2}";
+            work.Set("code", id, ("code", code), ("sheet", id));
+            work.Set("impression", id, ("run", 1), ("ordinal", id), ("code", code), ("standing", standing), ("signed", "no"), ("for_sale", "by-custom"));
+        }
+
+        work.Set("impression", 1, ("numbering", 1), ("number", 1), ("pencilled", "1/3"), ("signed", "yes"));
+    }
+
+    private static void Chains(Deed work)
+    {
+        work.Set("whereabouts", 1, ("impression", 1), ("ordinal", 1), ("kind", "pulled"), ("to_state", "placed"), ("to_place", 2));
+        work.Set("whereabouts", 2,
+            ("impression", 1), ("ordinal", 2), ("kind", "consigned"), ("from_state", "placed"), ("from_place", 2), ("to_state", "with"), ("to_holder", 2));
+        work.Set("ownership", 1, ("impression", 1), ("ordinal", 1), ("kind", "made"), ("to_state", "known"), ("to_owner", 1));
+        work.Set("ownership", 2, ("impression", 1), ("ordinal", 2), ("kind", "sold"), ("from_state", "known"), ("from_owner", 1), ("to_state", "unknown"));
+    }
+}
