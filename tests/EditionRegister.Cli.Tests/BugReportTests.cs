@@ -61,7 +61,7 @@ public sealed class BugReportTests : IDisposable
         var code = _cli.Run("try");
 
         var error = _cli.Error.ToString();
-        const string before = "This is a bug in edreg: InvalidOperationException, No sheet\\u000aat all. The trace is in ";
+        const string before = "This is a bug in edreg: InvalidOperationException, No sheet␊at all. The trace is in ";
         Assert.Equal(70, code);
         Assert.StartsWith(before, error, StringComparison.Ordinal);
         var log = error[before.Length..^2];

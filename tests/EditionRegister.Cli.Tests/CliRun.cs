@@ -1,4 +1,6 @@
 using System.CommandLine;
+using System.CommandLine.Parsing;
+using EditionRegister.Store;
 using Microsoft.Extensions.Time.Testing;
 
 namespace EditionRegister.Cli.Tests;
@@ -7,6 +9,7 @@ namespace EditionRegister.Cli.Tests;
 internal sealed class CliRun : IDisposable
 {
     private readonly Dictionary<string, string> _environment = new(StringComparer.Ordinal);
+    private readonly Randomness _randomness = new RepeatedRandomness();
 
     public string Folder { get; } = Directory.CreateTempSubdirectory("edreg-cli-").FullName;
 
@@ -26,6 +29,7 @@ internal sealed class CliRun : IDisposable
         Environment = name => _environment.GetValueOrDefault(name),
         CurrentDirectory = CurrentDirectory.Length > 0 ? CurrentDirectory : Folder,
         IsOutputRedirected = true,
+        Randomness = _randomness,
     };
 
     public void Set(string variable, string value) => _environment[variable] = value;
@@ -36,6 +40,14 @@ internal sealed class CliRun : IDisposable
         Error = new StringWriter { NewLine = "\n" };
 
         return App.Run(args, Output, Error, Services, Commands);
+    }
+
+    /// <summary>Runs a line as it is typed, beginning with "edreg"; says on stdout, stderr and by a number what came of it.</summary>
+    public string Typed(string line, params string[] more)
+    {
+        var code = Run([.. CommandLineParser.SplitCommandLine(line).Skip(1), .. more]);
+
+        return $"{Output}{Error}{(code == 0 ? "" : FormattableString.Invariant($"[{code}]\n"))}".Replace(Folder, "/home/mira", StringComparison.Ordinal);
     }
 
     /// <summary>A folder below <see cref="Folder"/> that counts as a register.</summary>

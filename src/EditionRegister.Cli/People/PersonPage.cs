@@ -39,7 +39,7 @@ internal sealed class PersonPage
         printer.Section("Has:", ImpressionLists.Columns, [.. _has.Select(ImpressionLists.Row)]);
         printer.Section("Owns:", ImpressionLists.Columns, [.. _owns.Select(ImpressionLists.Row)]);
         printer.Line();
-        printer.Line($"{Counted.Of(_made.Count, "part")} in works; has {Counted.Sheets(_has.Count)}, owns {Counted.Figure(_owns.Count)}.");
+        printer.Line($"Had a part in {Counted.Of(_made.Select(made => made.Work.Id).Distinct().Count(), "work")}; has {Counted.Sheets(_has.Count)}, owns {Counted.Figure(_owns.Count)}.");
     }
 
     public void Write(Utf8JsonWriter json)

@@ -28,7 +28,13 @@ internal static class ReadInPage
         : $" of {Counted.Of(report.Works, "work")}, {Counted.Figure(report.NewWorks)} of them new";
 
     private static string[] Row(ColumnMatch match) =>
-        [match.Header, match.Column?.Name ?? "a note, kept as written", match.WasSaid ? "you said so" : match.Column is null ? "no column is called so" : "guessed from its name"];
+        [match.Header, match.Column?.Name ?? "a note, kept as written", Because(match)];
+
+    private static string Because(ColumnMatch match) =>
+        match.WasSaid ? "you said so"
+        : match.Column is not null ? "guessed from its name"
+        : ReadInColumn.Guess(match.Header) is { } guess ? $"another header is the {guess} already"
+        : "no column is called so";
 
     private static string[] Row(RowProblem problem) => [Counted.Figure(problem.Line), problem.Column, problem.Value, problem.What];
 }

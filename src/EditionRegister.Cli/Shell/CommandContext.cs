@@ -3,6 +3,7 @@ using EditionRegister.Domain.Dates;
 using EditionRegister.Domain.Text;
 using EditionRegister.Store;
 using EditionRegister.UseCases;
+using EditionRegister.UseCases.People;
 
 namespace EditionRegister.Cli;
 
@@ -34,8 +35,13 @@ internal sealed class CommandContext(AppServices services, TextWriter output, Te
     public long? By(ParseResult line) => line.GetValue(Global.By);
 
     /// <summary>The register the command is about, open.</summary>
-    /// <exception cref="Domain.RefusedException">It is not there, or cannot be opened.</exception>
-    public Register Open(ParseResult line) => Register.Open(new RegisterFolder(RegisterFolder(line)), Surroundings(), By(line));
+    /// <exception cref="Domain.RefusedException">It is not there, cannot be opened, or does not know the person named by --by.</exception>
+    public Register Open(ParseResult line)
+    {
+        var register = Register.Open(new RegisterFolder(RegisterFolder(line)), Surroundings(), By(line));
+
+        return By(line) is { } by && register.LookAround.Book().Person(by) is null ? throw PeopleRefusals.NotFound(Counted.Figure(by)) : register;
+    }
 
     /// <summary>What the register takes from the machine; its notices go where refusals go.</summary>
     public Surroundings Surroundings() => new(Services.Time, Services.Randomness, sentence => Error.WriteLine(SafeText.Show(sentence)));

@@ -34,6 +34,8 @@ internal static class Arg
     {
         HelpName = word,
         Description = description,
+        // A type that knows nothing would make the argument one that can be left out.
+        Arity = ArgumentArity.ExactlyOne,
         CustomParser = Given.One<long?>(NumberValue.TryReadId, "a number, such as 3"),
     };
 

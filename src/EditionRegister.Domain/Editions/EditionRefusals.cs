@@ -52,6 +52,9 @@ public static class EditionRefusals
     public static RefusedException NotKept(Impression sheet) =>
         new("sheet-not-kept", $"{sheet.ShownCode} is {sheet.Standing.Replace('-', ' ')}, and only a kept sheet is numbered{(sheet.Standing == "left-out" ? ": a sheet left out never is" : " (or one held out, as a proof)")}. Nothing was changed. Sort it first with `edreg sort`.");
 
+    public static RefusedException OfAnotherWork(Impression sheet, Work itsWork, Work work) =>
+        new("sheet-of-another-work", $"{sheet.ShownCode} is a sheet of “{itsWork.ShownTitle}”, so it can bear no number of “{work.ShownTitle}”. Nothing was changed. Name the edition of its own work, or look whether it is another sheet.");
+
     public static RefusedException NumberedAlready(Impression sheet, Work work) =>
         new("sheet-numbered-already", $"{sheet.ShownCode} has the number {work.NumberOf(sheet)} already. Nothing was changed. Take it back first with `edreg number --take-back`.");
 

@@ -17,6 +17,10 @@ public static class WorkRefusals
     public static RefusedException NoSuchMatrix(Work work, long id) =>
         new("matrix-not-found", string.Create(CultureInfo.InvariantCulture, $"“{work.ShownTitle}” has no matrix {id}. Nothing was changed. `edreg work show {work.Id}` shows its matrices with their numbers."));
 
+    public static RefusedException WhichMatrix(Work work) => work.Matrices.Count == 0
+        ? new("matrix-not-found", string.Create(CultureInfo.InvariantCulture, $"“{work.ShownTitle}” has no matrix on record. Nothing was changed. Record it first with `edreg matrix add {work.Id}`."))
+        : new("matrix-not-named", string.Create(CultureInfo.InvariantCulture, $"“{work.ShownTitle}” has {work.Matrices.Count} matrices, and it was not said which is meant. Nothing was changed. Name it with --matrix; `edreg work show {work.Id}` shows their numbers."));
+
     public static RefusedException NoSuchRun(Work work, int ordinal) =>
         new("run-not-found", string.Create(CultureInfo.InvariantCulture, $"“{work.ShownTitle}” has no print run {ordinal}. Nothing was changed. `edreg work show {work.Id}` shows its print runs."));
 

@@ -1,6 +1,7 @@
 using EditionRegister.Domain.Dates;
 using EditionRegister.Domain.Editions;
 using EditionRegister.Domain.Facts;
+using EditionRegister.Domain.Impressions;
 using EditionRegister.Domain.Numbers;
 using EditionRegister.Store;
 using EditionRegister.UseCases.Choosing;
@@ -42,7 +43,7 @@ public sealed class GiveNumbers(RegisterStore store)
     public IReadOnlyList<NumberGiven> AsPiled(long edition, string? numbering, ImpressionChoice? choice) => store.Write("give-numbers", writing =>
     {
         var (work, found) = writing.Read.EditionOrRefuse(edition);
-        var sheets = choice is null ? null : ImpressionsChosen.Find(writing.Read, choice).Single(chosen => chosen.Work.Id == work.Id).Sheets;
+        var sheets = choice is null ? null : SheetsOf(work, ImpressionsChosen.Find(writing.Read, choice));
 
         return NumberGiving.AsPiled(work, found, NumberingNamed(work, found, numbering), sheets, writing.On(Root.Work(work.Id)));
     });
@@ -51,13 +52,17 @@ public sealed class GiveNumbers(RegisterStore store)
     public IReadOnlyList<NumberGiven> ByHand(long edition, ImpressionChoice choice, string numbers) => store.Write("give-numbers", writing =>
     {
         var (work, found) = writing.Read.EditionOrRefuse(edition);
-        var sheets = ImpressionsChosen.Find(writing.Read, choice).SelectMany(chosen => chosen.Sheets).ToList();
+        var sheets = SheetsOf(work, ImpressionsChosen.Find(writing.Read, choice));
 
         return NumberGiving.ByHand(work, found, sheets, NumberGiving.Choose(work, found, NumberRanges.Read(numbers)), writing.On(Root.Work(work.Id)));
     });
 
     public int TakeBack(ImpressionChoice choice) =>
         DeedOnChosen.Run(store, "take-numbers-back", choice, (_, chosen, deed) => NumberGiving.TakeBack(chosen.Work, chosen.Sheets, deed));
+
+    private static IReadOnlyList<Impression> SheetsOf(Domain.Works.Work work, IReadOnlyList<ChosenOfWork> chosen) =>
+        chosen.FirstOrDefault(ofWork => ofWork.Work.Id != work.Id) is { } other ? throw EditionRefusals.OfAnotherWork(other.Sheets[0], other.Work, work)
+        : chosen[0].Sheets;
 
     private static Numbering NumberingNamed(Domain.Works.Work work, Edition edition, string? numbering)
     {

@@ -22,11 +22,11 @@ public sealed class StateMatrixFate(RegisterStore store)
     /// <param name="date">When.</param>
     /// <param name="note">As written.</param>
     /// <param name="correct">The fate on record was a mistake.</param>
-    /// <exception cref="Domain.RefusedException">work-not-found, matrix-not-found, fate-stated-already, fate-needs-reduction.</exception>
+    /// <exception cref="Domain.RefusedException">work-not-found, matrix-not-found, matrix-not-named, fate-stated-already, fate-needs-reduction.</exception>
     public bool Run(long work, long? matrix, string fate, RecordedDate date, string? note, bool correct) => store.Write("state-matrix-fate", writing =>
     {
         var found = writing.Read.WorkOrRefuse(work);
-        MatrixDeeds.StateFate(found, matrix ?? (found.Matrices is [var only] ? only.Id : 0), fate, date, note, correct, writing.On(Root.Work(work)));
+        MatrixDeeds.StateFate(found, matrix ?? (found.Matrices is [var only] ? only.Id : throw WorkRefusals.WhichMatrix(found)), fate, date, note, correct, writing.On(Root.Work(work)));
 
         return true;
     });

@@ -1,0 +1,88 @@
+using System.Text.Json;
+using Microsoft.Data.Sqlite;
+
+namespace EditionRegister.Cli.Tests;
+
+public sealed class CheckCommandTests : IDisposable
+{
+    private readonly CliRun _cli = new();
+
+    public CheckCommandTests()
+    {
+        _cli.Run("new", "studio");
+        _cli.Set("EDREG_REGISTER", Path.Combine(_cli.Folder, "studio"));
+        _cli.Run("person", "add", "Mira Tolland");
+        _cli.Run("work", "add", "--title", "Harbour", "--maker", "Mira");
+        _cli.Run("run", "add", "1", "--pile", "2");
+        _cli.Run("sort", "kept", "--work", "1", "--pile", "1-2");
+        _cli.Run("declare", "1", "--numbering", "1-2");
+        _cli.Run("number", "1");
+    }
+
+    public void Dispose() => _cli.Dispose();
+
+    [Fact]
+    public void Says_each_finding_with_its_basis_and_remedy_and_ends_with_one()
+    {
+        _cli.Run("inscribe", "--edition", "1", "--sheets", "1", "--pencilled", "2/2");
+
+        var code = _cli.Run("check");
+
+        var lines = _cli.Output.ToString().Split('\n');
+        Assert.Equal(1, code);
+        Assert.Equal("contradiction PencilAgreesWithRecord: “Harbour” 1/2 (RZSH-4EWR)", lines[0]);
+        Assert.StartsWith("  Basis: ", lines[2], StringComparison.Ordinal);
+        Assert.StartsWith("  Remedy: ", lines[3], StringComparison.Ordinal);
+        Assert.StartsWith("Something to mend: 1 contradiction, 0 queries, 0 notes; the logbook is unbroken from 1 to 8, head ", lines[^2], StringComparison.Ordinal);
+        Assert.Equal("", _cli.Error.ToString());
+    }
+
+    [Fact]
+    public void Says_the_same_to_machines()
+    {
+        _cli.Run("inscribe", "--edition", "1", "--sheets", "1", "--pencilled", "2/2");
+        _cli.Run("log", "--json", "--newest", "1");
+        using var log = JsonDocument.Parse(_cli.Output.ToString());
+
+        var code = _cli.Run("check", "--json");
+
+        using var document = JsonDocument.Parse(_cli.Output.ToString());
+        var finding = Assert.Single(document.RootElement.GetProperty("findings").EnumerateArray().ToList());
+        Assert.Equal(1, code);
+        Assert.Equal("contradiction", finding.GetProperty("severity").GetString());
+        Assert.Equal("PencilAgreesWithRecord", finding.GetProperty("rule").GetString());
+        Assert.Equal(1, document.RootElement.GetProperty("contradictions").GetInt32());
+        Assert.True(document.RootElement.GetProperty("logbook").GetProperty("unbroken").GetBoolean());
+        Assert.Equal(log.RootElement.GetProperty("entries")[0].GetProperty("head").GetString(), document.RootElement.GetProperty("logbook").GetProperty("head").GetString());
+    }
+
+    [Fact]
+    public void Says_that_the_logbook_is_broken_where_someone_rewrote_it()
+    {
+        using (SqliteConnection connection = new($"Data Source={Path.Combine(_cli.Folder, "studio", "register.db")};Pooling=False"))
+        {
+            connection.Open();
+            using var command = connection.CreateCommand();
+            command.CommandText = "DROP TRIGGER logbook_is_never_changed; UPDATE logbook SET deed = 'record-nothing' WHERE n = 2;";
+            command.ExecuteNonQuery();
+        }
+
+        var code = _cli.Run("check");
+
+        Assert.Equal(1, code);
+        Assert.Contains("contradiction LogbookIsUnbroken: ", _cli.Output.ToString(), StringComparison.Ordinal);
+        Assert.EndsWith("the logbook is broken.\n", _cli.Output.ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Exits_with_nothing_when_there_are_only_queries_and_notes()
+    {
+        _cli.Run("inscribe", "--edition", "1", "--sheets", "1", "--pencilled", "one of two", "--titled", "Harbor");
+
+        var code = _cli.Run("check");
+
+        Assert.Equal(0, code);
+        Assert.StartsWith("query PencilAgreesWithRecord: ", _cli.Output.ToString(), StringComparison.Ordinal);
+        Assert.Contains("\nNothing to mend: 0 contradictions, 1 query, 1 note; the logbook is unbroken from 1 to 8, head ", _cli.Output.ToString(), StringComparison.Ordinal);
+    }
+}

@@ -1,0 +1,115 @@
+using System.Globalization;
+using System.Text;
+using System.Text.Json;
+using System.Text.RegularExpressions;
+
+namespace EditionRegister.Cli.Tests;
+
+/// <summary>
+/// A small studio's year, chapter by chapter in one register, from <c>new</c> to <c>sell</c> and a certificate. Every chapter is an approved text: the lines
+/// typed ("$ edreg ..."), and after each the whole of what the program said, with its exit code in brackets where that is not 0.
+/// What was said instead lies beside the approved text in the output folder, as <c>.received</c>.
+/// </summary>
+public sealed partial class StoryTests : IDisposable
+{
+    private const string Prompt = "$ ";
+
+    private static readonly string Folder = Path.Combine(AppContext.BaseDirectory, "Story");
+
+    private readonly CliRun _cli = new();
+
+    public StoryTests()
+    {
+        _cli.Set("EDREG_REGISTER", Path.Combine(_cli.Folder, "studio"));
+        File.WriteAllText(Path.Combine(_cli.Folder, "prints.csv"), "Artist,Title,Edition no.,Edition of,Signed,Colour notes\r\nAda Brandt,Môle,3/20,20,yes,\"blue\nand grey\"\r\nAda Brandt,Môle,about 5,20,no,\r\n");
+        File.WriteAllText(Path.Combine(_cli.Folder, "faulty.csv"), "maker,title,number,edition size,signed\r\nAda Brandt,Dyke,21/20,20,perhaps\r\nAda Brandt,Dyke,3/20,20,yes\r\nAda Brandt,Dyke,3/20,20,yes\r\n");
+    }
+
+    public void Dispose() => _cli.Dispose();
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("de-DE")]
+    [InlineData("tr-TR")]
+    public void Says_what_is_approved_in_every_culture(string culture)
+    {
+        var before = CultureInfo.CurrentCulture;
+
+        try
+        {
+            CultureInfo.CurrentCulture = CultureInfo.GetCultureInfo(culture);
+            List<(string Approved, string Said)> chapters = [.. Chapters().Select(chapter => (File.ReadAllText(chapter).ReplaceLineEndings("\n"), Said(chapter)))];
+
+            Assert.NotEmpty(chapters);
+            Assert.All(chapters, chapter => Assert.Equal(chapter.Approved, chapter.Said));
+        }
+        finally
+        {
+            CultureInfo.CurrentCulture = before;
+        }
+    }
+
+    // The second opinion is the JSON reader of .NET.
+    [Fact]
+    public void Says_all_of_it_to_machines_too()
+    {
+        foreach (var (line, approved) in Chapters().SelectMany(Lines))
+        {
+            var said = _cli.Typed(line, "--json");
+
+            using var document = JsonDocument.Parse(_cli.Output.ToString());
+            Assert.Equal("edreg/1", document.RootElement.GetProperty("format").GetString());
+            Assert.Equal("", _cli.Error.ToString());
+            Assert.Equal(ExitCodeIn(approved), ExitCodeIn(said));
+            Assert.All(Sentences(document.RootElement), sentence => Assert.Equal(approved.Split('\n')[0], sentence));
+        }
+    }
+
+    [Fact]
+    public void Uses_every_command_that_touches_a_register()
+    {
+        var typed = Chapters().SelectMany(Lines).Select(pair => pair.Line).ToList();
+
+        // The demo makes a register of its own, and a version needs none.
+        var unused = HelpTests.EveryCommand.Select(row => row.Data).Where(command => command is not ("version" or "demo"))
+            .Where(command => !typed.Exists(line => $"{line} ".StartsWith($"edreg {command} ", StringComparison.Ordinal)));
+
+        Assert.Empty(unused);
+    }
+
+    private static string[] Chapters() => [.. Directory.GetFiles(Folder, "*.txt").Order(StringComparer.Ordinal)];
+
+    private static IEnumerable<(string Line, string Approved)> Lines(string chapter) =>
+        from part in $"\n{File.ReadAllText(chapter).ReplaceLineEndings("\n")}".Split($"\n{Prompt}").Skip(1)
+        let lines = part.Split('\n', 2)
+        select (lines[0], lines[^1]);
+
+    private IEnumerable<string> Sentences(JsonElement root) =>
+        from name in new[] { "done", "refused" }
+        where root.TryGetProperty(name, out _)
+        select root.GetProperty(name).GetProperty("message").GetString()!.Replace(_cli.Folder, "/home/mira", StringComparison.Ordinal);
+
+    private static string ExitCodeIn(string said) => EndsWithCode().Match(said).Value.TrimEnd();
+
+    private string Said(string chapter)
+    {
+        StringBuilder said = new();
+
+        foreach (var (line, _) in Lines(chapter))
+        {
+            said.Append(CultureInfo.InvariantCulture, $"{Prompt}{line}\n{_cli.Typed(line)}");
+        }
+
+        // Heads answer for every byte of the logbook, which other tests hold; here they would change with every fact added to it.
+        var text = Head().Replace(said.ToString(), "[head]");
+        File.WriteAllText(Path.ChangeExtension(chapter, ".received"), text);
+
+        return text;
+    }
+
+    [GeneratedRegex("[0-9a-f]{64}")]
+    private static partial Regex Head();
+
+    [GeneratedRegex(@"\[\d+\]\n*\z")]
+    private static partial Regex EndsWithCode();
+}
