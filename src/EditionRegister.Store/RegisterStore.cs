@@ -23,13 +23,15 @@ public sealed class RegisterStore
     private readonly Surroundings _surroundings;
     private readonly LogbookWriter _writer;
 
-    /// <exception cref="RefusedException">There is no register, it cannot be opened, or a newer program wrote it.</exception>
-    public RegisterStore(RegisterFolder folder, Surroundings surroundings, long? by = null)
+    /// <summary>Opens nothing yet: each read and deed opens the file for itself, and refuses where it cannot.</summary>
+    /// <param name="folder">Where the register lies.</param>
+    /// <param name="surroundings">Time, randomness, and where notices go.</param>
+    /// <param name="by">Who writes; asked when a deed is done.</param>
+    public RegisterStore(RegisterFolder folder, Surroundings surroundings, Func<long?>? by = null)
     {
         Folder = folder;
         _surroundings = surroundings;
-        _writer = new LogbookWriter(folder.Database, surroundings.Time, surroundings.Randomness, by, surroundings.Say);
-        using var opened = SqliteFile.OpenToRead(folder.Database);
+        _writer = new LogbookWriter(folder.Database, surroundings.Time, surroundings.Randomness, by ?? (() => null), surroundings.Say);
     }
 
     public RegisterFolder Folder { get; }
@@ -54,7 +56,7 @@ public sealed class RegisterStore
                 transaction.Commit();
             }
 
-            new LogbookWriter(beside, surroundings.Time, surroundings.Randomness, by: null, surroundings.Say)
+            new LogbookWriter(beside, surroundings.Time, surroundings.Randomness, by: () => null, surroundings.Say)
                 .Write("make-register", writing => Seeds.Sow(writing, demo));
         });
 

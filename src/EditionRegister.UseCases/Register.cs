@@ -17,15 +17,19 @@ namespace EditionRegister.UseCases;
 /// <summary>An open register: its settings, and everything a person can do with it.</summary>
 public sealed class Register
 {
-    private Register(RegisterStore store, RegisterSettings settings)
+    private readonly Lazy<RegisterSettings> _settings;
+
+    private Register(RegisterFolder folder, Surroundings surroundings, long? by)
     {
-        Store = store;
-        Settings = settings;
+        _settings = new Lazy<RegisterSettings>(() => ReadSettings(folder));
+        Store = new RegisterStore(folder, surroundings, () => by ?? Settings.By);
     }
 
     public RegisterFolder Folder => Store.Folder;
 
-    public RegisterSettings Settings { get; }
+    /// <summary>Read when first asked for: a check needs none.</summary>
+    /// <exception cref="RefusedException">The settings cannot be read; file, line and column are named.</exception>
+    public RegisterSettings Settings => _settings.Value;
 
     public TimeProvider Time => Store.Time;
 
@@ -89,13 +93,9 @@ public sealed class Register
 
     internal RegisterStore Store { get; }
 
-    /// <exception cref="RefusedException">There is no register, it cannot be opened, or its settings cannot be read.</exception>
-    public static Register Open(RegisterFolder folder, Surroundings? surroundings = null, long? by = null)
-    {
-        var settings = ReadSettings(folder);
-
-        return new Register(new RegisterStore(folder, surroundings ?? Surroundings.Usual, by ?? settings.By), settings);
-    }
+    /// <summary>The register in a folder. Whether it can be read, and written, shows when that is done.</summary>
+    public static Register Open(RegisterFolder folder, Surroundings? surroundings = null, long? by = null) =>
+        new(folder, surroundings ?? Surroundings.Usual, by);
 
     private static RegisterSettings ReadSettings(RegisterFolder folder) =>
         File.Exists(folder.Settings)

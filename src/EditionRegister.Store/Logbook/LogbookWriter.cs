@@ -10,7 +10,7 @@ namespace EditionRegister.Store.Logbook;
 /// The one writer. It takes the write lock first, lets the deed read and decide, appends one entry per root and applies the
 /// same facts to the tables, all in one transaction: everything stands, or nothing does.
 /// </summary>
-public sealed class LogbookWriter(string database, TimeProvider time, Randomness randomness, long? by, Action<string> say)
+public sealed class LogbookWriter(string database, TimeProvider time, Randomness randomness, Func<long?> by, Action<string> say)
 {
     private readonly Sweep _sweep = new(database);
 
@@ -97,7 +97,7 @@ public sealed class LogbookWriter(string database, TimeProvider time, Randomness
 
         foreach (var deed in writing.Deeds.Where(deed => !deed.IsEmpty))
         {
-            appender.Append(deed, name, writing.At, writing.Batch, by);
+            appender.Append(deed, name, writing.At, writing.Batch, by());
         }
 
         appender.SaveFrontier();
