@@ -27,7 +27,7 @@ internal static class CertificateIssueCommand
                 json.Texts("files", files);
             })
             {
-                More = printer => Written.Print(printer, files, "Local law decides what a certificate for a print must disclose; read it before you sign."),
+                More = printer => Written.Print(context, printer, files, "Local law decides what a certificate for a print must disclose; read it before you sign."),
             };
         }));
 

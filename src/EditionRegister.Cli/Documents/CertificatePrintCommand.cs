@@ -19,7 +19,7 @@ internal static class CertificatePrintCommand
 
             return new Recorded($"{Counted.Of(files.Count, "certificate")} written.", json => json.Texts("files", files))
             {
-                More = printer => Written.Print(printer, files),
+                More = printer => Written.Print(context, printer, files),
             };
         }));
 

@@ -30,7 +30,7 @@ internal static class LabelsCommand
                 json.WriteNumber("sheets", written.Sheets);
             })
             {
-                More = printer => Written.Print(printer, [written.Path], Mind),
+                More = printer => Written.Print(context, printer, [written.Path], Mind),
             };
         }));
 

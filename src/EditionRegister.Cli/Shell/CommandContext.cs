@@ -52,6 +52,14 @@ internal sealed class CommandContext(AppServices services, TextWriter output, Te
     /// <summary>A path as typed, seen from the folder the program was started in; null stays null.</summary>
     public string? PathOf(string? typed) => typed is null ? null : Path.GetFullPath(typed, Services.CurrentDirectory);
 
+    /// <summary>A path as a person would type it here: short where it lies in the folder the program was started in.</summary>
+    public string Shown(string path)
+    {
+        var relative = Path.GetRelativePath(Services.CurrentDirectory, path);
+
+        return relative.StartsWith("..", StringComparison.Ordinal) ? path : relative;
+    }
+
     /// <summary>Opens the register, does a deed, and says in one sentence what was recorded.</summary>
     public int Record(ParseResult line, Func<Register, Recorded> deed)
     {
