@@ -44,7 +44,7 @@ internal sealed class Replay(SqliteConnection connection)
         }
 
         ErasedAndMissing();
-        SavedFrontier();
+        FrontierForTheNextEntry();
     }
 
     private static Subject SubjectOf(long n) => new("entry", n, string.Create(CultureInfo.InvariantCulture, $"entry {n}"));
@@ -192,30 +192,12 @@ internal sealed class Replay(SqliteConnection connection)
         }
     }
 
-    private void SavedFrontier()
+    private void FrontierForTheNextEntry()
     {
-        var saved = Saved();
-        var same = saved.Count == _frontier.Subtrees.Count
-            && saved.Zip(_frontier.Subtrees).All(pair => pair.First.Level == pair.Second.Level && pair.First.Hash.AsSpan().SequenceEqual(pair.Second.Hash));
-
-        if (!same)
+        if (!SavedFrontier.Agrees(connection, _frontier))
         {
             Broken(_last, "the hash tree kept for the next entry is not the one the entries give: entries are missing at the end, or the tree was changed.");
         }
-    }
-
-    private List<Subtree> Saved()
-    {
-        List<Subtree> saved = [];
-        using var command = connection.Command("SELECT level, hash FROM frontier ORDER BY level DESC");
-        using var reader = command.ExecuteReader();
-
-        while (reader.Read())
-        {
-            saved.Add(new Subtree((int)Math.Clamp(reader.GetInt64(0), int.MinValue, int.MaxValue), reader.BytesOrNone(1)));
-        }
-
-        return saved;
     }
 
     private void Sealed(SealedName name, string what) => _findings.Add(FileRule.SealedFactsAgree.Broken(

@@ -9,7 +9,7 @@ namespace EditionRegister.Store.Tests.Logbook;
 internal static class AnotherProcess
 {
     public const int DeedsEach = 200;
-    public const int PeopleAtOnce = 4_000;
+    public const int PeopleAtOnce = 10_000;
 
     private const string Job = "EDREG_TEST_JOB";
     private const string Folder = "EDREG_TEST_FOLDER";

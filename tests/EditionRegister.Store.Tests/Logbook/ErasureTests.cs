@@ -8,8 +8,8 @@ namespace EditionRegister.Store.Tests.Logbook;
 
 public sealed class ErasureTests : IDisposable
 {
-    // Each occurs nowhere else, and "quillfeather" is how the folded search text spells the name.
-    private static readonly string[] Words = ["Quillfeather", "quillfeather", "東雲", "7 Saltmarsh Lane", "prefers to pay by", "Q. of 5b"];
+    // Each occurs nowhere else; the folded search text spells the name in one case throughout, whichever that is.
+    private static readonly string[] Words = ["Quillfeather", "quillfeather", "QUILLFEATHER", "東雲", "7 Saltmarsh Lane", "prefers to pay by", "Q. of 5b"];
 
     private readonly TempRegister _register = new();
 

@@ -1,0 +1,81 @@
+using EditionRegister.Domain;
+using EditionRegister.Domain.Works;
+using EditionRegister.Store.Mapping;
+using Microsoft.EntityFrameworkCore;
+
+namespace EditionRegister.Store.Lists;
+
+/// <summary>Impressions found, page by page, by maker, title, kind of numbering, number and code.</summary>
+public static class ImpressionList
+{
+    private static readonly string Maker = Role.Maker.Word;
+
+    /// <exception cref="RefusedException">The register cannot be opened.</exception>
+    public static IReadOnlyList<ImpressionLine> Find(RegisterStore store, ImpressionFilter filter, int skip, int take) => store.List(register =>
+    {
+        var page = Page(register, Filtered(register, filter), skip, take);
+        var ids = page.ConvertAll(row => row.Id);
+        var makers = register.MakersOf([.. page.Select(row => row.InRun.Work).Distinct()]);
+        var where = register.Whereabouts.Where(link => ids.Contains(link.Impression)).Last().ToDictionary(link => link.Impression);
+        var whose = register.Ownerships.Where(link => ids.Contains(link.Impression)).Last().ToDictionary(link => link.Impression);
+
+        return page.ConvertAll(row => Line(row, makers.GetValueOrDefault(row.InRun.Work), where.GetValueOrDefault(row.Id), whose.GetValueOrDefault(row.Id)));
+    });
+
+    /// <summary>How many there are in all.</summary>
+    /// <exception cref="RefusedException">The register cannot be opened.</exception>
+    public static int Count(RegisterStore store, ImpressionFilter filter) => store.List(register => Filtered(register, filter).Count());
+
+    private static IQueryable<ImpressionRow> Filtered(RegisterContext register, ImpressionFilter filter)
+    {
+        IQueryable<ImpressionRow> found = register.Impressions;
+        found = filter.WorkId is { } work ? found.Where(row => row.InRun.Work == work) : found;
+        found = filter.EditionId is { } edition ? found.Where(row => row.InNumbering!.Edition == edition) : found;
+        found = filter.Standing is { } standing ? found.Where(row => row.Standing == standing) : found;
+        found = filter.MakerId is { } maker ? found.Where(row => row.InRun.OfWork.Roles.Any(role => role.Role == Maker && role.Person == maker)) : found;
+        found = filter.PlaceId is { } place ? Lying(found, register.LyingIn(register.PlacesWithin(place))) : found;
+
+        return WithText(register, found, SearchWords.Of(filter.Text));
+    }
+
+    private static IQueryable<ImpressionRow> Lying(IQueryable<ImpressionRow> found, IQueryable<long> lying) => found.Where(row => lying.Contains(row.Id));
+
+    private static IQueryable<ImpressionRow> WithText(RegisterContext register, IQueryable<ImpressionRow> found, SearchWords text)
+    {
+        if (text.Code is { } code)
+        {
+            return found.Where(row => row.Code == code);
+        }
+
+        foreach (var word in text.Words)
+        {
+            var works = register.Works.WithTitleOrMaker(word).Select(work => work.Id);
+            var lying = register.LyingIn(register.PlacesNamed(word));
+            found = found.Where(row =>
+                works.Contains(row.InRun.Work) || EF.Functions.Like(row.Code, word.CodeStart, SearchWords.Escape) || lying.Contains(row.Id));
+        }
+
+        return found;
+    }
+
+    private static List<ImpressionRow> Page(RegisterContext register, IQueryable<ImpressionRow> found, int skip, int take)
+    {
+        var inOrder =
+            from row in found
+            let maker = row.InRun.OfWork.Roles.Where(role => role.Role == Maker).OrderBy(role => role.Ordinal).Select(role => role.Who.SortName ?? role.Who.Name).FirstOrDefault()
+            orderby maker == null, EF.Functions.Collate(maker, "NOCASE"), row.InRun.OfWork.Search == null, row.InRun.OfWork.Search, row.InRun.Work,
+                row.Numbering == null, row.InNumbering!.OfKind.Id, row.InNumbering!.Ordinal, row.Number == null, row.Number, row.Code
+            select row;
+
+        return [.. inOrder.Skip(skip).Take(take).Include(row => row.InRun.OfWork).Include(row => row.InNumbering)];
+    }
+
+    private static ImpressionLine Line(ImpressionRow row, string? makers, WhereaboutsRow? where, OwnershipRow? whose)
+    {
+        var work = row.InRun.OfWork;
+
+        return new ImpressionLine(
+            row.Id, row.Code, work.Id, work.Title, work.TitleState, makers, work.Technique, work.Year, row.Standing,
+            row.InNumbering?.Kind, row.InNumbering?.Notation, row.Number, row.Pencilled, row.InNumbering?.Size, where?.ToPlace, where?.ToHolder, whose?.ToOwner);
+    }
+}

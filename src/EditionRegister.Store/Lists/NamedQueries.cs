@@ -1,0 +1,58 @@
+using EditionRegister.Domain.Works;
+using EditionRegister.Store.Mapping;
+using Microsoft.EntityFrameworkCore;
+
+namespace EditionRegister.Store.Lists;
+
+/// <summary>Questions that more than one list asks, by name.</summary>
+internal static class NamedQueries
+{
+    private static readonly string Maker = Role.Maker.Word;
+
+    extension(IQueryable<WorkRow> works)
+    {
+        public IQueryable<WorkRow> WithTitleOrMaker(SearchWord word) => works.Where(work =>
+            EF.Functions.Like(work.Search!, word.Anywhere, SearchWords.Escape)
+            || work.Roles.Any(role => role.Role == Maker && EF.Functions.Like(role.Who.Search!, word.Anywhere, SearchWords.Escape)));
+
+        /// <summary>By the maker named first, then by title; works of unknown makers last.</summary>
+        public IOrderedQueryable<WorkRow> InOrder() => works
+            .OrderBy(work => !work.Roles.Any(role => role.Role == Maker))
+            .ThenBy(work => EF.Functions.Collate(
+                work.Roles.Where(role => role.Role == Maker).OrderBy(role => role.Ordinal).Select(role => role.Who.SortName ?? role.Who.Name).FirstOrDefault(), "NOCASE"))
+            .ThenBy(work => work.Search == null)
+            .ThenBy(work => work.Search)
+            .ThenBy(work => work.Id);
+    }
+
+    extension(IQueryable<WhereaboutsRow> links)
+    {
+        /// <summary>Where sheets are by now: the last link of each chain.</summary>
+        public IQueryable<WhereaboutsRow> Last() =>
+            links.Where(link => !links.Any(later => later.Impression == link.Impression && later.Ordinal > link.Ordinal));
+    }
+
+    extension(IQueryable<OwnershipRow> links)
+    {
+        /// <summary>Whose sheets are by now: the last link of each chain.</summary>
+        public IQueryable<OwnershipRow> Last() =>
+            links.Where(link => !links.Any(later => later.Impression == link.Impression && later.Ordinal > link.Ordinal));
+    }
+
+    extension(RegisterContext register)
+    {
+        /// <summary>Sheets that lie in one of some places by now. Ask whether a sheet is among them: that works them out once, not sheet by sheet.</summary>
+        public IQueryable<long> LyingIn(List<long> places) =>
+            register.Whereabouts.Last().Where(link => places.Contains(link.ToPlace!.Value)).Select(link => link.Impression);
+
+        /// <summary>The makers of some works as lists show them, the one named first first; a work without any is not there.</summary>
+        public Dictionary<long, string> MakersOf(IReadOnlyCollection<long> works) => (
+            from role in register.WorkRoles
+            where role.Role == Maker && works.Contains(role.Work)
+            orderby role.Ordinal, role.Id
+            select new { role.Work, role.Who.Name, role.Who.Erased })
+            .AsEnumerable()
+            .GroupBy(role => role.Work)
+            .ToDictionary(makers => makers.Key, makers => string.Join(", ", makers.Select(maker => maker.Name ?? (maker.Erased == "yes" ? "(erased)" : "(no name)"))));
+    }
+}
