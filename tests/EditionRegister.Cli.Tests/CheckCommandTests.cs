@@ -74,6 +74,30 @@ public sealed class CheckCommandTests : IDisposable
         Assert.EndsWith("the logbook is broken.\n", _cli.Output.ToString(), StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("check")]
+    [InlineData("check", "--json")]
+    public void Comes_to_its_last_line_in_a_file_that_cannot_be_read(params string[] args)
+    {
+        Scratch(Path.Combine(_cli.Folder, "studio", "register.db"));
+
+        var code = _cli.Run(args);
+
+        Assert.Equal(1, code);
+        Assert.Equal("", _cli.Error.ToString());
+        Assert.Contains("FileIsSound", _cli.Output.ToString(), StringComparison.Ordinal);
+
+        if (args.Length == 1)
+        {
+            Assert.EndsWith("; the file is damaged, so its logbook is not to be relied on.\n", _cli.Output.ToString(), StringComparison.Ordinal);
+        }
+        else
+        {
+            using var document = JsonDocument.Parse(_cli.Output.ToString());
+            Assert.False(document.RootElement.GetProperty("logbook").GetProperty("unbroken").GetBoolean());
+        }
+    }
+
     [Fact]
     public void Exits_with_nothing_when_there_are_only_queries_and_notes()
     {
@@ -84,5 +108,18 @@ public sealed class CheckCommandTests : IDisposable
         Assert.Equal(0, code);
         Assert.StartsWith("query PencilAgreesWithRecord: ", _cli.Output.ToString(), StringComparison.Ordinal);
         Assert.Contains("\nNothing to mend: 0 contradictions, 1 query, 1 note; the logbook is unbroken from 1 to 8, head ", _cli.Output.ToString(), StringComparison.Ordinal);
+    }
+
+    /// <summary>Leaves the first pages, which say what the file is, and spoils every byte after them.</summary>
+    private static void Scratch(string database)
+    {
+        var bytes = File.ReadAllBytes(database);
+
+        for (var at = 3 * 4096; at < bytes.Length; at++)
+        {
+            bytes[at] ^= 0x55;
+        }
+
+        File.WriteAllBytes(database, bytes);
     }
 }

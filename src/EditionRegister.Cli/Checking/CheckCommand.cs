@@ -18,7 +18,7 @@ internal static class CheckCommand
     private static int Check(Register register, Printer printer)
     {
         FindingTally tally = new();
-        var findings = register.CheckRegister.Run().Select(tally.Count);
+        var findings = ReadableFindings.Of(register).Select(tally.Count);
 
         printer.Show(
             text: () =>
@@ -28,12 +28,12 @@ internal static class CheckCommand
                     FindingText.Print(printer, finding);
                 }
 
-                printer.Line(tally.LastLine(register.LookAround.Head()));
+                printer.Line(tally.LastLine(ReadableFindings.Head(register)));
             },
             json: json =>
             {
                 json.Each("findings", findings, finding => FindingText.Write(json, finding));
-                tally.Write(json, register.LookAround.Head());
+                tally.Write(json, ReadableFindings.Head(register));
             });
 
         return tally.Contradictions > 0 ? ExitCode.Refused : ExitCode.Done;

@@ -12,6 +12,7 @@ internal sealed class FindingTally
     private int _queries;
     private int _notes;
     private bool _logbookIsBroken;
+    private bool _fileIsDamaged;
 
     public int Contradictions { get; private set; }
 
@@ -21,24 +22,28 @@ internal sealed class FindingTally
         _queries += finding.Severity == Severity.Query ? 1 : 0;
         _notes += finding.Severity == Severity.Note ? 1 : 0;
         _logbookIsBroken |= finding.Rule == LogbookRule;
+        _fileIsDamaged |= finding.Rule == ReadableFindings.Rule;
 
         return finding;
     }
 
     /// <summary>Always said, also when all is well.</summary>
-    public string LastLine(LogbookHead head) =>
+    /// <param name="head">The logbook as it stands; null where it cannot be read.</param>
+    public string LastLine(LogbookHead? head) =>
         $"{(Contradictions == 0 ? "Nothing to mend" : "Something to mend")}: {Counted.Of(Contradictions, "contradiction")}, {Counted.Of(_queries, "query", "queries")}, {Counted.Of(_notes, "note")}; "
-        + (_logbookIsBroken ? "the logbook is broken." : $"the logbook is unbroken from 1 to {Counted.Figure(head.N)}, head {head.Head}.");
+        + (_logbookIsBroken ? "the logbook is broken."
+            : head is { } known && !_fileIsDamaged ? $"the logbook is unbroken from 1 to {Counted.Figure(known.N)}, head {known.Head}."
+            : "the file is damaged, so its logbook is not to be relied on.");
 
-    public void Write(Utf8JsonWriter json, LogbookHead head)
+    public void Write(Utf8JsonWriter json, LogbookHead? head)
     {
         json.WriteNumber("contradictions", Contradictions);
         json.WriteNumber("queries", _queries);
         json.WriteNumber("notes", _notes);
         json.WriteStartObject("logbook");
-        json.WriteBoolean("unbroken", !_logbookIsBroken);
-        json.WriteNumber("n", head.N);
-        json.WriteString("head", head.Head);
+        json.WriteBoolean("unbroken", !_logbookIsBroken && !_fileIsDamaged && head is not null);
+        json.Whole("n", head?.N);
+        json.WriteString("head", head?.Head);
         json.WriteEndObject();
     }
 }

@@ -9,8 +9,8 @@ internal static class ListCommand
 {
     public static Command Create(CommandContext context)
     {
-        var texts = Arg.Texts("TEXT", "Words to find in title, maker, code or place. Case and accents make no difference.");
-        var maker = Opt.Text("--maker", "WHO", "Only of this maker: a part of the name, or their number.");
+        var texts = Arg.Texts("TEXT", "A code, or words to find in title, maker, place and the beginning of the code. Case and accents make no difference.");
+        var maker = Opt.Text("--maker", "WHO", "Only of this maker: a name or number of the address book.");
         var place = Opt.Text("--place", "PLACE", "Only what lies in this place, or in a place in it.");
         var standing = Opt.Word("--standing", SortingDeeds.Standings, "Only sheets of this standing.");
         var work = Opt.Id("--work", "a work", "Only of this work.");
@@ -22,16 +22,16 @@ internal static class ListCommand
             texts, maker, place, standing, work, edition, skip, take,
         };
 
-        command.SetAction(line => context.Look(line, (register, printer) => ImpressionLists.Print(printer, register.ListImpressions.Run(new ImpressionFilter
+        command.SetAction(line => context.Look(line, (register, printer) => ImpressionLists.Print(printer, register.ListImpressions.Run(new ImpressionsWanted
         {
-            Texts = line.GetValue(texts) ?? [],
+            Text = line.GetValue(texts) is { Length: > 0 } words ? string.Join(' ', words) : null,
             Maker = line.GetValue(maker),
             Place = line.GetValue(place),
             Standing = line.GetValue(standing),
             Work = line.GetValue(work),
             Edition = line.GetValue(edition),
             Skip = line.GetValue(skip) ?? 0,
-            Take = line.GetValue(take),
+            Take = line.GetValue(take) ?? int.MaxValue,
         }), line.GetValue(skip) ?? 0)));
 
         return command;

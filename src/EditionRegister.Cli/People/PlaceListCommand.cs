@@ -18,7 +18,7 @@ internal static class PlaceListCommand
         {
             if (line.GetValue(path) is { } place)
             {
-                ImpressionLists.Print(printer, register.ListImpressions.Run(new ImpressionFilter { Place = place }), skipped: 0);
+                ImpressionLists.Print(printer, register.ListImpressions.Run(new ImpressionsWanted { Place = place }), skipped: 0);
             }
             else
             {

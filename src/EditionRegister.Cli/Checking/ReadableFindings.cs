@@ -1,0 +1,49 @@
+using EditionRegister.Domain;
+using EditionRegister.Domain.Documents;
+using EditionRegister.Domain.Integrity;
+using EditionRegister.Store.Integrity;
+using EditionRegister.UseCases;
+
+namespace EditionRegister.Cli;
+
+/// <summary>Findings as long as the file can be read at all; where it cannot, that is the last finding, so that a check always comes to its last line.</summary>
+internal static class ReadableFindings
+{
+    public static string Rule => FileRule.FileIsSound.Name;
+
+    public static IEnumerable<Finding> Of(Register register)
+    {
+        using var findings = register.CheckRegister.Run().GetEnumerator();
+
+        while (Next(findings) is { } finding)
+        {
+            yield return finding;
+        }
+    }
+
+    /// <summary>The logbook as it stands, or null where it cannot be read.</summary>
+    public static LogbookHead? Head(Register register)
+    {
+        try
+        {
+            return register.LookAround.Head();
+        }
+        catch (RefusedException)
+        {
+            return null;
+        }
+    }
+
+    // An enumerator that has thrown ends when it is asked again.
+    private static Finding? Next(IEnumerator<Finding> findings)
+    {
+        try
+        {
+            return findings.MoveNext() ? findings.Current : null;
+        }
+        catch (RefusedException refusal)
+        {
+            return new Finding(Rule, Severity.Contradiction, new Subject("file", 1, "the file"), refusal.Message, FileRule.FileIsSound.Basis, FileRule.FileIsSound.Remedy);
+        }
+    }
+}
