@@ -47,7 +47,7 @@ internal static class NewCommand
             throw RegisterRefusals.CannotMake(path, failure.Message);
         }
 
-        Recorded made = new($"Register “{settings.Name}” made in {path}.", json =>
+        Recorded made = new($"Register “{settings.Name}” made in {context.Shown(path)}.", json =>
         {
             json.WriteString("folder", path);
             json.WriteString("name", settings.Name);

@@ -18,6 +18,8 @@ internal static class SheetOnMap
         return sheet.Where?.State switch
         {
             "gone" => (NumberMapLetters.Gone, words),
+            "placed" or "with" when owner is null && WasSold(sheet) => (NumberMapLetters.Sold, $"{place}, sold, buyer not known"),
+            "unknown" when owner is null && sheet.Whereabouts is [.., { Kind: "collected" }] => (NumberMapLetters.WithOwner, "with its buyer, not known"),
             "placed" or "with" when owner is not null && !IsMaker(work, owner) => holder == owner ? (NumberMapLetters.WithOwner, place) : (NumberMapLetters.Sold, words),
             "placed" when holder is null || IsMaker(work, holder) => (NumberMapLetters.Here, words),
             "with" when IsMaker(work, holder) => (NumberMapLetters.Here, words),
@@ -25,6 +27,8 @@ internal static class SheetOnMap
             _ => (NumberMapLetters.Unknown, words),
         };
     }
+
+    private static bool WasSold(Impression sheet) => sheet.Ownership.Any(link => link.Kind == MoveKind.Sold.Word);
 
     private static bool IsMaker(Work work, long? person) => person is not null && work.Makers.Any(maker => maker.Id == person);
 }

@@ -1,0 +1,118 @@
+using System.Globalization;
+using System.Text;
+
+namespace EditionRegister.Cli.Tests;
+
+/// <summary>Runs every console block of the README, in order, and holds its output against what is printed there. With EDREG_APPROVE=1 the README is brought up to the day.</summary>
+public sealed class ReadmeTests : IDisposable
+{
+    private readonly CliRun _cli = new();
+
+    public void Dispose() => _cli.Dispose();
+
+    [Fact]
+    public void What_the_readme_shows_is_what_the_program_says()
+    {
+        var path = Path.Combine(CloneFolder(), "README.md");
+        var readme = File.ReadAllText(path).ReplaceLineEndings("\n");
+        _cli.Time.SetLocalTimeZone(TimeZoneInfo.Utc);
+        _cli.Time.SetUtcNow(new DateTimeOffset(2026, 3, 20, 9, 0, 0, TimeSpan.Zero));
+
+        var said = Run(readme);
+
+        if (Environment.GetEnvironmentVariable("EDREG_APPROVE") == "1")
+        {
+            File.WriteAllText(path, said);
+        }
+
+        Assert.Contains("$ edreg check", readme, StringComparison.Ordinal);
+        Assert.Equal(said, File.ReadAllText(path).ReplaceLineEndings("\n"));
+    }
+
+    [Fact]
+    public void The_readme_has_exactly_the_two_commands_first()
+    {
+        var readme = File.ReadAllText(Path.Combine(CloneFolder(), "README.md")).ReplaceLineEndings("\n");
+
+        Assert.Equal(
+            "\ndotnet run --project src/EditionRegister.Cli -- demo\ndotnet test EditionRegister.sln\n",
+            readme.Split("```")[1]);
+    }
+
+    private static string CloneFolder()
+    {
+        for (var at = new DirectoryInfo(AppContext.BaseDirectory); at is not null; at = at.Parent)
+        {
+            if (File.Exists(Path.Combine(at.FullName, "EditionRegister.sln")))
+            {
+                return at.FullName;
+            }
+        }
+
+        throw new InvalidOperationException("The tests run outside a clone.");
+    }
+
+    /// <summary>The README with the output of the day in its console blocks.</summary>
+    private string Run(string readme)
+    {
+        StringBuilder text = new();
+        var block = "";
+
+        foreach (var line in readme.TrimEnd('\n').Split('\n'))
+        {
+            if (line.StartsWith("```", StringComparison.Ordinal))
+            {
+                block = block.Length > 0 ? "" : line[3..].Length == 0 ? "plain" : line[3..];
+                text.Append(line).Append('\n');
+            }
+            else if (block == "console")
+            {
+                Console(line, text);
+            }
+            else
+            {
+                Keep(block, line);
+                text.Append(line).Append('\n');
+            }
+        }
+
+        return text.ToString();
+    }
+
+    /// <summary>A block named "csv FILE" is a file of that name, in the folder the commands run in.</summary>
+    private void Keep(string block, string line)
+    {
+        if (block.StartsWith("csv ", StringComparison.Ordinal))
+        {
+            File.AppendAllText(Path.Combine(_cli.Services.CurrentDirectory, block[4..]), line + "\r\n");
+        }
+    }
+
+    private void Console(string line, StringBuilder text)
+    {
+        if (!line.StartsWith("$ ", StringComparison.Ordinal))
+        {
+            return;
+        }
+
+        text.Append(line).Append('\n');
+
+        if (line.StartsWith("$ cd ", StringComparison.Ordinal))
+        {
+            _cli.CurrentDirectory = Path.Combine(_cli.Folder, line[5..]);
+        }
+        else
+        {
+            text.Append(Said(line[2..]));
+            _cli.Time.Advance(TimeSpan.FromMinutes(1));
+        }
+    }
+
+    /// <summary>Exit codes are left out: the README shows what a person sees.</summary>
+    private string Said(string line)
+    {
+        _cli.Typed(line);
+
+        return string.Create(CultureInfo.InvariantCulture, $"{_cli.Output}{_cli.Error}").Replace(_cli.Folder, "", StringComparison.Ordinal);
+    }
+}
