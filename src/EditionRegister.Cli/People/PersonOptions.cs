@@ -1,4 +1,5 @@
 using System.CommandLine;
+using EditionRegister.Domain.People;
 using EditionRegister.UseCases.People;
 
 namespace EditionRegister.Cli;
@@ -9,7 +10,7 @@ internal sealed class PersonOptions
     private readonly Argument<string> _name = Arg.Text("NAME", "The name as it is written: Mira Tolland.");
     private readonly Option<bool> _organisation = Opt.Flag("--organisation", "A workshop, gallery or school.");
     private readonly Option<bool> _protected = Opt.Flag("--protected", "A pupil, or anyone whose name is not for everybody.");
-    private readonly Option<string?> _policy = Opt.Word("--public-name", PublicNamePolicies.All, "How much of the name is shown in public. Else full, or initials for a protected person.");
+    private readonly Option<string?> _policy = Opt.Word("--public-name", PublicNamePolicy.Words, "How much of the name is shown in public. Else full, or initials for a protected person.");
     private readonly Option<string?> _wording = Opt.Text("--wording", "TEXT", "What is shown in public instead of the name: private collection.");
     private readonly Option<string?> _classCode = Opt.Text("--class-code", "CODE", "A code that only the class can resolve.");
     private readonly Option<string?> _sortName = Opt.Text("--sort-name", "NAME", "Family name first: Tolland, Mira. Else the last word is taken for it.");

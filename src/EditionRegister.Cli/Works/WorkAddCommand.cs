@@ -18,12 +18,12 @@ internal static class WorkAddCommand
         var year = Opt.Date("--year", "When the image was made.");
         var technique = Opt.Text("--technique", "TEXT", "How it is printed, in words: linocut.");
         var note = Opt.Text("--note", "TEXT", "Anything else.");
-        HelperOptions helpers = new();
+        ContributorOptions contributors = new();
         CommandWithExample command = new("add", "Records a work: its title, its makers, and who else had a part in it.", "edreg work add --title Harbour --maker \"Mira Tolland\" --year 2026 --technique linocut")
         {
             title, untitled, titleUnknown, makers, makerUnknown, year, technique,
         };
-        helpers.AddTo(command);
+        contributors.AddTo(command);
         command.Add(note);
 
         command.SetAction(line => context.Record(line, register =>
@@ -42,7 +42,7 @@ internal static class WorkAddCommand
                     Note = line.GetValue(note),
                 },
                 named,
-                helpers.Read(line));
+                contributors.Read(line));
             var work = register.LookAround.Work(id);
 
             return new Recorded($"Work {Counted.Figure(id)} recorded: {Called.Work(work)}, {work.ShownMaker}.", json => json.WriteNumber("work", id));

@@ -29,6 +29,9 @@ public sealed record PublicNamePolicy
 
     public static IReadOnlyList<PublicNamePolicy> All { get; } = [Full, Given, GivenAndInitial, Initials, ClassCode, Unnamed, Wording];
 
+    /// <summary>The words of all policies, as commands and forms offer them.</summary>
+    public static IReadOnlyList<string> Words { get; } = [.. All.Select(policy => policy.Word)];
+
     /// <summary>Permanent, in kebab case: what the register, commands and CSV call it.</summary>
     public string Word { get; }
 

@@ -61,7 +61,7 @@ internal sealed class CoastalStudio(Register register, ScenarioClock clock)
         var work = register.RecordWork.Run(
             new NewWork { Title = Reduction, Year = On("2026"), Technique = "reduction linocut in four colours" },
             [Maker],
-            [new Helper("workshop", "Saltmarsh Print Studio")]);
+            [new Contributor("workshop", "Saltmarsh Print Studio")]);
         register.RecordMatrix.Run(work, "block", "linoleum", "yes", On("2026-01"));
         register.RecordPrintRun.Run(
             work,
@@ -101,7 +101,7 @@ internal sealed class CoastalStudio(Register register, ScenarioClock clock)
     {
         clock.OnTo(2026, 3, 9);
         var work = register.RecordWork.Run(
-            new NewWork { Title = "Gull Rock", Year = On("2025"), Technique = "etching with aquatint" }, [Maker], [new Helper("printer", "Joost Averink")]);
+            new NewWork { Title = "Gull Rock", Year = On("2025"), Technique = "etching with aquatint" }, [Maker], [new Contributor("printer", "Joost Averink")]);
         register.RecordMatrix.Run(work, "plate", "copper", "no", On("2025"));
         register.RecordPrintRun.Run(
             work,
@@ -157,7 +157,7 @@ internal sealed class CoastalStudio(Register register, ScenarioClock clock)
 
     private void PupilsPrint(string pupil, string title, string technique, string what, string material, int sheets)
     {
-        var work = register.RecordWork.Run(new NewWork { Title = title, Year = On("2026"), Technique = technique }, [pupil], [new Helper("teacher", Maker)]);
+        var work = register.RecordWork.Run(new NewWork { Title = title, Year = On("2026"), Technique = technique }, [pupil], [new Contributor("teacher", Maker)]);
         register.RecordMatrix.Run(work, what, material, "no", On("2026-05"));
         register.RecordPrintRun.Run(
             work,

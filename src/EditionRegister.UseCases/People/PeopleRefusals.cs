@@ -20,7 +20,7 @@ public static class PeopleRefusals
         new("person-known-already", string.Create(CultureInfo.InvariantCulture, $"{person.FullName} is in the address book already, as {person.Id}. Nothing was changed. If this is somebody else of the same name, say --another."));
 
     public static RefusedException PolicyUnknown(string policy) =>
-        new("public-name-unknown", $"“{policy}” is no way to show a name in public. Nothing was changed. The ways are {string.Join(", ", PublicNamePolicies.All)}.");
+        new("public-name-unknown", $"“{policy}” is no way to show a name in public. Nothing was changed. The ways are {string.Join(", ", PublicNamePolicy.Words)}.");
 
     public static RefusedException WordingMissing() =>
         new("public-wording-missing", "The public name is to be a wording, but none was given. Nothing was changed. Give it with --wording, as in “private collection”.");

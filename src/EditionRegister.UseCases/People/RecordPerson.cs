@@ -1,37 +1,10 @@
 using EditionRegister.Domain.Facts;
+using EditionRegister.Domain.People;
 using EditionRegister.Domain.Text;
 using EditionRegister.Store;
 using EditionRegister.Store.Logbook;
 
 namespace EditionRegister.UseCases.People;
-
-/// <summary>A person or organisation as it is first recorded.</summary>
-public sealed record NewPerson
-{
-    public required string Name { get; init; }
-
-    /// <summary>"Family, Given"; the last word is taken for the family name when not said.</summary>
-    public string? SortName { get; init; }
-
-    public bool IsOrganisation { get; init; }
-
-    /// <summary>A pupil: shown in public only as the policy says.</summary>
-    public bool IsProtected { get; init; }
-
-    /// <summary>Null is full, or initials for a protected person.</summary>
-    public string? PublicName { get; init; }
-
-    public string? Wording { get; init; }
-
-    public string? ClassCode { get; init; }
-
-    public string? Contact { get; init; }
-
-    public string? Note { get; init; }
-
-    /// <summary>Somebody else of a name the address book has already.</summary>
-    public bool IsAnother { get; init; }
-}
 
 /// <summary>Puts someone into the address book.</summary>
 public sealed class RecordPerson(RegisterStore store)
@@ -46,7 +19,7 @@ public sealed class RecordPerson(RegisterStore store)
 
         var policy = person.PublicName ?? (person.IsProtected ? "initials" : "full");
 
-        if (!PublicNamePolicies.All.Contains(policy))
+        if (!PublicNamePolicy.Words.Contains(policy))
         {
             throw PeopleRefusals.PolicyUnknown(policy);
         }

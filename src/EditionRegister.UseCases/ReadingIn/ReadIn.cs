@@ -1,31 +1,8 @@
-using System.Security.Cryptography;
 using EditionRegister.Domain;
-using EditionRegister.Formats.Csv;
 using EditionRegister.Store;
 using EditionRegister.Store.Reading;
 
 namespace EditionRegister.UseCases.ReadingIn;
-
-/// <summary>What reading a file in would do, or did.</summary>
-/// <param name="File">The file's name.</param>
-/// <param name="Columns">What each header was taken for.</param>
-/// <param name="Rows">Rows under the header: one impression each.</param>
-/// <param name="Works">Works the rows are of.</param>
-/// <param name="NewWorks">Those of them the register does not know yet.</param>
-/// <param name="Remarks">Values kept as written, by line.</param>
-/// <param name="Problems">Values that keep the file from being read in, by line.</param>
-/// <param name="Batch">The batch it became, or was read in as before; null while it is only looked at.</param>
-/// <param name="WasReadBefore">The same bytes were read in before, so nothing is added.</param>
-public sealed record ReadInReport(
-    string File,
-    IReadOnlyList<ColumnMatch> Columns,
-    int Rows,
-    int Works,
-    int NewWorks,
-    IReadOnlyList<RowProblem> Remarks,
-    IReadOnlyList<RowProblem> Problems,
-    long? Batch,
-    bool WasReadBefore);
 
 /// <summary>Takes a CSV file into the register as one batch: all of it, or nothing.</summary>
 public sealed class ReadIn(RegisterStore store, RegisterSettings settings)
@@ -86,30 +63,4 @@ public sealed class ReadIn(RegisterStore store, RegisterSettings settings)
         before is null ? listing?.Problems ?? [] : [],
         before,
         before is not null);
-
-    private sealed record SpreadsheetFile(string Name, CsvTable Table, IReadOnlyList<ColumnMatch> Columns, string Sha256)
-    {
-        public static SpreadsheetFile Open(string path, IReadOnlyList<string> maps)
-        {
-            var bytes = Bytes(path);
-            var name = Path.GetFileName(path);
-            var table = CsvFile.Read(bytes, name);
-
-            return table.Rows.Count == 0
-                ? throw ReadInRefusals.NoRows(name)
-                : new SpreadsheetFile(name, table, ColumnMatch.All(table.Headers, maps), Convert.ToHexStringLower(SHA256.HashData(bytes)));
-        }
-
-        private static byte[] Bytes(string path)
-        {
-            try
-            {
-                return File.Exists(path) ? File.ReadAllBytes(path) : throw ReadInRefusals.FileMissing(path);
-            }
-            catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
-            {
-                throw ReadInRefusals.FileUnreadable(path, failure.Message);
-            }
-        }
-    }
 }

@@ -20,25 +20,3 @@ public sealed class RecordPrintRun(RegisterStore store)
         return placed.Record(found, CodeDrawing.From(writing), writing.On(Root.Work(work)));
     });
 }
-
-/// <summary>Draws register codes that were never given.</summary>
-internal static class CodeDrawing
-{
-    public static Func<RegisterCode> From(Writing writing)
-    {
-        HashSet<string> drawn = new(StringComparer.Ordinal);
-
-        return () =>
-        {
-            while (true)
-            {
-                var code = RegisterCode.Draw(writing.Randomness.Below);
-
-                if (drawn.Add(code.Text) && !writing.Read.CodeWasEverGiven(code.Text))
-                {
-                    return code;
-                }
-            }
-        };
-    }
-}

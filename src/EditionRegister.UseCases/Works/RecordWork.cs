@@ -5,27 +5,24 @@ using EditionRegister.UseCases.People;
 
 namespace EditionRegister.UseCases.Works;
 
-/// <summary>Someone named beside the makers: what they did, and who, as typed.</summary>
-public sealed record Helper(string Role, string Who);
-
 /// <summary>Records a work with its makers and whoever else had a part in it.</summary>
 public sealed class RecordWork(RegisterStore store)
 {
     /// <param name="work">The work; its makers are taken from <paramref name="makers"/>.</param>
     /// <param name="makers">Names or numbers from the address book.</param>
-    /// <param name="helpers">Printers, workshops, publishers.</param>
+    /// <param name="contributors">Printers, workshops, publishers.</param>
     /// <exception cref="Domain.RefusedException">title-missing, maker-missing, person-not-found, role-unknown.</exception>
-    public long Run(NewWork work, IReadOnlyList<string> makers, IReadOnlyList<Helper>? helpers = null) => store.Write("record-work", writing =>
+    public long Run(NewWork work, IReadOnlyList<string> makers, IReadOnlyList<Contributor>? contributors = null) => store.Write("record-work", writing =>
     {
         var book = writing.Read.Book;
         var id = writing.NewId("work");
         var deed = writing.On(Root.Work(id));
         (work with { Makers = [.. makers.Select(who => Persons.Find(book, who))] }).Record(id, deed);
 
-        foreach (var (helper, ordinal) in (helpers ?? []).Select((helper, i) => (helper, i + 1)))
+        foreach (var (contributor, ordinal) in (contributors ?? []).Select((contributor, i) => (contributor, i + 1)))
         {
-            var role = Role.Of(helper.Role) ?? throw WorkRefusals.UnknownRole(helper.Role);
-            NewWork.Join(id, Persons.Find(book, helper.Who), role, ordinal, deed);
+            var role = Role.Of(contributor.Role) ?? throw WorkRefusals.UnknownRole(contributor.Role);
+            NewWork.Join(id, Persons.Find(book, contributor.Who), role, ordinal, deed);
         }
 
         return id;

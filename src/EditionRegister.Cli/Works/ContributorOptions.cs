@@ -4,7 +4,7 @@ using EditionRegister.UseCases.Works;
 namespace EditionRegister.Cli;
 
 /// <summary>Who had a part in a work beside its makers.</summary>
-internal sealed class HelperOptions
+internal sealed class ContributorOptions
 {
     private readonly IReadOnlyList<(string Role, Option<string[]?> Who)> _roles =
     [
@@ -21,6 +21,6 @@ internal sealed class HelperOptions
         }
     }
 
-    public IReadOnlyList<Helper> Read(ParseResult line) =>
-        [.. from role in _roles from who in line.GetValue(role.Who) ?? [] select new Helper(role.Role, who)];
+    public IReadOnlyList<Contributor> Read(ParseResult line) =>
+        [.. from role in _roles from who in line.GetValue(role.Who) ?? [] select new Contributor(role.Role, who)];
 }

@@ -9,30 +9,6 @@ using EditionRegister.UseCases.Works;
 
 namespace EditionRegister.UseCases.Editions;
 
-/// <summary>Declares an edition of a work, with its numberings.</summary>
-public sealed class DeclareEdition(RegisterStore store)
-{
-    /// <exception cref="Domain.RefusedException">One of <see cref="EditionRefusals"/>.</exception>
-    public long Run(long work, NewEdition edition) => store.Write("declare-edition", writing =>
-        edition.Declare(writing.Read.WorkOrRefuse(work), writing.On(Root.Work(work))));
-}
-
-/// <summary>Mends a size declared by mistake, while no sheet is signed or has left.</summary>
-public sealed class MendSize(RegisterStore store)
-{
-    /// <param name="edition">The edition.</param>
-    /// <param name="plan">The numbering as it should have been declared.</param>
-    public bool Run(long edition, NumberingPlan plan) => store.Write("mend-size", writing =>
-    {
-        var (work, found) = writing.Read.EditionOrRefuse(edition);
-        var numbering = found.Numberings.FirstOrDefault(one => one.Kind == plan.Kind && one.Notation == plan.Notation)
-            ?? throw EditionRefusals.NoSuchNumbering(plan.ToString(), work);
-        NumberingDeeds.MendSize(work, found, numbering, plan.Size ?? throw EditionRefusals.NumberingNotRead(plan.ToString()), writing.On(Root.Work(work.Id)));
-
-        return true;
-    });
-}
-
 /// <summary>Gives numbers to kept sheets, as piled or by hand, and takes them back while that is honest.</summary>
 public sealed class GiveNumbers(RegisterStore store)
 {
@@ -76,31 +52,4 @@ public sealed class GiveNumbers(RegisterStore store)
         return edition.Numberings.FirstOrDefault(one => one.Kind == plan.Kind && one.Notation == plan.Notation)
             ?? throw EditionRefusals.NoSuchNumbering(numbering, work);
     }
-}
-
-/// <summary>States what became of numbers no sheet has: never printed, void, elsewhere, unknown, or open again.</summary>
-public sealed class StateNumberFate(RegisterStore store)
-{
-    /// <summary>Answers how many numbers were stated.</summary>
-    public int Run(long edition, string numbers, string fate, string? note) => store.Write("state-number-fate", writing =>
-    {
-        var (work, found) = writing.Read.EditionOrRefuse(edition);
-        var chosen = NumberGiving.Choose(work, found, NumberRanges.Read(numbers));
-        NumberingDeeds.StateFate(work, found, chosen, fate, note, writing.On(Root.Work(work.Id)));
-
-        return chosen.Count;
-    });
-}
-
-/// <summary>Closes an edition: every number is accounted for, and the matrix's fate is stated.</summary>
-public sealed class CloseEdition(RegisterStore store)
-{
-    /// <exception cref="Domain.RefusedException">edition-not-accounted-for, with everything that is missing.</exception>
-    public bool Run(long edition, RecordedDate? on = null) => store.Write("close-edition", writing =>
-    {
-        var (work, found) = writing.Read.EditionOrRefuse(edition);
-        NumberingDeeds.Close(work, found, on ?? Today.Of(store), writing.On(Root.Work(work.Id)));
-
-        return true;
-    });
 }

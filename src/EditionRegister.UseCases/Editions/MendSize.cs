@@ -1,0 +1,26 @@
+using EditionRegister.Domain.Dates;
+using EditionRegister.Domain.Editions;
+using EditionRegister.Domain.Facts;
+using EditionRegister.Domain.Impressions;
+using EditionRegister.Domain.Numbers;
+using EditionRegister.Store;
+using EditionRegister.UseCases.Choosing;
+using EditionRegister.UseCases.Works;
+
+namespace EditionRegister.UseCases.Editions;
+
+/// <summary>Mends a size declared by mistake, while no sheet is signed or has left.</summary>
+public sealed class MendSize(RegisterStore store)
+{
+    /// <param name="edition">The edition.</param>
+    /// <param name="plan">The numbering as it should have been declared.</param>
+    public bool Run(long edition, NumberingPlan plan) => store.Write("mend-size", writing =>
+    {
+        var (work, found) = writing.Read.EditionOrRefuse(edition);
+        var numbering = found.Numberings.FirstOrDefault(one => one.Kind == plan.Kind && one.Notation == plan.Notation)
+            ?? throw EditionRefusals.NoSuchNumbering(plan.ToString(), work);
+        NumberingDeeds.MendSize(work, found, numbering, plan.Size ?? throw EditionRefusals.NumberingNotRead(plan.ToString()), writing.On(Root.Work(work.Id)));
+
+        return true;
+    });
+}

@@ -1,0 +1,30 @@
+using EditionRegister.Domain.Impressions;
+using EditionRegister.Store;
+using EditionRegister.UseCases.Choosing;
+
+namespace EditionRegister.UseCases.Impressions;
+
+/// <summary>Says what sheets are offered for, and whether they are for sale at all.</summary>
+public sealed class PriceImpressions(RegisterStore store)
+{
+    /// <param name="choice">Which sheets.</param>
+    /// <param name="asking">Minor units, or null to leave the price as it is.</param>
+    /// <param name="currency">ISO 4217.</param>
+    /// <param name="forSale">by-custom, yes, no or unknown; null leaves it.</param>
+    public int Run(ImpressionChoice choice, long? asking, string? currency, string? forSale) =>
+        DeedOnChosen.Run(store, "price", choice, (_, chosen, deed) =>
+        {
+            foreach (var sheet in chosen.Sheets)
+            {
+                if (asking is not null)
+                {
+                    deed.Set("impression", sheet.Id, ("asking", asking), ("asking_currency", currency));
+                }
+
+                if (forSale is not null)
+                {
+                    deed.Set("impression", sheet.Id, ("for_sale", forSale));
+                }
+            }
+        });
+}
