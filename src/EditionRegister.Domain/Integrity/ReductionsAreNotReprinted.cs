@@ -45,7 +45,8 @@ public sealed class ReductionsAreNotReprinted : IRule
                 "Correct the purpose of the run; if it was printed from another matrix, record that matrix.")
             : null;
 
-    private static bool IsCutAway(Matrix matrix) => matrix is { IsReduction: true, Fate: "cut-away-in-printing" };
+    // Once its edition is printed a reduction has lost its earlier colours, also where its end is not yet recorded.
+    private static bool IsCutAway(Matrix matrix) => matrix is { IsReduction: true, Fate: "cut-away-in-printing" or "undecided" };
 
     // The last cut comes before the last colour: the edition a block was cut away for is printed after it.
     private static bool IsCutForThisRun(Work work, Matrix matrix, PrintRun run) =>
