@@ -26,7 +26,7 @@ public static class CertificateComposer
         return new CertificateStatement
         {
             Heading = terms.Heading,
-            Lines = [.. facts.Select(fact => new StatementLine(fact.Key, terms.Label(fact.Key), fact.Value))],
+            Lines = [.. facts.Select(fact => new StatementLine(fact.Key, LabelOf(terms, fact.Key, work), fact.Value))],
             Code = impression.ShownCode,
             Serial = terms.Serial,
             Issued = terms.Issued,
@@ -41,4 +41,7 @@ public static class CertificateComposer
             Supersedes = terms.Supersedes,
         };
     }
+
+    private static string LabelOf(CertificateTerms terms, string key, Work work) =>
+        terms.Label(key).Replace("{matrix}", MatrixText.Heading(work.Matrices), StringComparison.Ordinal);
 }

@@ -10,6 +10,15 @@ internal static class MatrixText
     private const string NoMore = "; no further impressions can be made";
     private const string NotYet = "not yet cancelled";
 
+    /// <summary>What the work was printed from, to stand before a value: "Block", "Plates", "Block and plate"; "Matrix" where none is recorded.</summary>
+    public static string Heading(IReadOnlyList<Matrix> matrices)
+    {
+        var words = matrices.CountBy(matrix => matrix.Called).Select(same => same.Value == 1 ? same.Key : same.Key == "matrix" ? "matrices" : same.Key + "s").ToList();
+        var heading = words.Count == 0 ? "matrix" : string.Join(" and ", words);
+
+        return char.ToUpperInvariant(heading[0]) + heading[1..];
+    }
+
     public static string Years(IReadOnlyList<Matrix> matrices) =>
         matrices.Count == 0 ? CertificateFacts.NotKnown : string.Join(", ", matrices.Select(matrix => CertificateFacts.Date(matrix.Made)).Distinct());
 
