@@ -16,11 +16,7 @@ public sealed record NumberingPlan(NumberingKind Kind, Notation Notation, int? S
             return new NumberingPlan(NumberingKind.Numbered, Notation.Arabic, null, "open");
         }
 
-        if (NumberRanges.Read(text) is not [{ Code: null } range])
-        {
-            throw EditionRefusals.NumberingNotRead(text);
-        }
-
+        var range = OneRange(text) ?? throw EditionRefusals.NumberingNotRead(text);
         var kind = range.Kind ?? NumberingKind.Numbered;
 
         return range.From is null ? new NumberingPlan(kind, Notation.None, 1, "stated")
@@ -31,4 +27,17 @@ public sealed record NumberingPlan(NumberingKind Kind, Notation Notation, int? S
     public override string ToString() => Size is { } size && Notation != Notation.None
         ? $"{Kind.Mark} {Notation.Write(1)}-{Notation.Write(size)}".Trim()
         : Kind.Mark.Length == 0 ? "open" : Kind.Mark;
+
+    /// <summary>Null for a list, a code, and what is no range at all: each is no numbering, whatever else is wrong with it.</summary>
+    private static NumberRange? OneRange(string text)
+    {
+        try
+        {
+            return NumberRanges.Read(text) is [{ Code: null } range] ? range : null;
+        }
+        catch (RefusedException)
+        {
+            return null;
+        }
+    }
 }
