@@ -3,8 +3,9 @@ using EditionRegister.Domain.People;
 using EditionRegister.Domain.Text;
 using EditionRegister.Domain.Works;
 using EditionRegister.Store;
-using EditionRegister.Store.Reading;
+using EditionRegister.Store.Lists;
 using EditionRegister.UseCases.People;
+using Found = EditionRegister.Store.Lists.ImpressionFilter;
 
 namespace EditionRegister.UseCases.Looking;
 
@@ -45,62 +46,24 @@ public sealed class ListImpressions(RegisterStore store)
     /// <exception cref="Domain.RefusedException">place-not-found or place-ambiguous.</exception>
     public ImpressionsListed Run(ImpressionFilter filter) => store.Read(reader =>
     {
-        var (found, all) = (0, 0);
-        List<ImpressionListed> page = [];
-        var matches = Matching(reader, filter);
+        var places = ImpressionList.Piled(reader, InIds(reader.Book, filter), filter.Skip, filter.Take ?? int.MaxValue);
+        var works = places.Page.Select(place => place.Work).Distinct().Select(reader.Work).OfType<Work>().ToDictionary(work => work.Id);
+        var sheets = works.Values.SelectMany(work => work.Impressions.Select(sheet => new ImpressionListed(work, sheet))).ToDictionary(listed => listed.Impression.Id);
 
-        foreach (var listed in reader.Works().SelectMany(work => work.Impressions.Select(sheet => new ImpressionListed(work, sheet))))
-        {
-            all++;
-
-            if (matches(listed) && ++found > filter.Skip && page.Count < (filter.Take ?? int.MaxValue))
-            {
-                page.Add(listed);
-            }
-        }
-
-        return new ImpressionsListed(page, found, all);
+        return new ImpressionsListed([.. places.Page.Select(place => sheets.GetValueOrDefault(place.Impression)).OfType<ImpressionListed>()], places.Found, places.All);
     });
 
-    private static Func<ImpressionListed, bool> Matching(Reader reader, ImpressionFilter filter)
+    private static Found InIds(AddressBook book, ImpressionFilter filter) => new()
     {
-        long? place = filter.Place is null ? null : Places.Find(reader.Book, filter.Place);
-        List<string> texts = [.. filter.Texts.Select(SearchText.Fold)];
-        var maker = filter.Maker is null ? null : SearchText.Fold(filter.Maker);
-
-        return listed =>
-            (filter.Work is null || listed.Work.Id == filter.Work)
-            && (filter.Edition is null || listed.Work.EditionOf(listed.Impression)?.Id == filter.Edition)
-            && (filter.Standing is null || listed.Impression.Standing == filter.Standing)
-            && (place is null || LiesIn(reader.Book, listed.Impression, place.Value))
-            && (maker is null || listed.Work.Makers.Any(person => IsCalled(person, maker)))
-            && (texts.Count == 0 || Speaks(listed, texts));
-    }
+        // A place is searched by its name, so a path is searched name by name.
+        Phrases = [.. filter.Texts.SelectMany(text => text.Split(AddressBook.Inside, StringSplitOptions.TrimEntries))],
+        MakerIds = filter.Maker is { } maker ? [.. book.People.Values.Where(person => IsCalled(person, SearchText.Fold(maker))).Select(person => person.Id)] : null,
+        PlaceId = filter.Place is null ? null : Places.Find(book, filter.Place),
+        Standing = filter.Standing,
+        WorkId = filter.Work,
+        EditionId = filter.Edition,
+    };
 
     private static bool IsCalled(Person person, string maker) =>
         FormattableString.Invariant($"{person.Id}") == maker || SearchText.Fold(person.FullName).Contains(maker, StringComparison.Ordinal);
-
-    private static bool LiesIn(AddressBook book, Impression sheet, long place)
-    {
-        HashSet<long> met = [];
-
-        for (var at = sheet.Where?.Place; at is { } here && met.Add(here); at = book.Places.GetValueOrDefault(here)?.Inside)
-        {
-            if (here == place)
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
-
-    private static bool Speaks(ImpressionListed listed, List<string> texts)
-    {
-        var (work, sheet) = listed;
-        var where = sheet.Where?.Place is { } place ? work.Book.PathOf(place) : "";
-        var whole = SearchText.Fold($"{work.ShownTitle}\n{work.ShownMaker}\n{sheet.ShownCode}\n{sheet.Code}\n{where}");
-
-        return texts.TrueForAll(text => whole.Contains(text, StringComparison.Ordinal));
-    }
 }

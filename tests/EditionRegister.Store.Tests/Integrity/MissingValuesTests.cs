@@ -1,5 +1,6 @@
 using EditionRegister.Domain.Facts;
 using EditionRegister.Domain.Integrity;
+using EditionRegister.Store.Lists;
 using EditionRegister.Store.Reading;
 using EditionRegister.Store.Sqlite;
 using Microsoft.Data.Sqlite;
@@ -115,6 +116,7 @@ public sealed class MissingValuesTests(TamperingTests.Once once) : IClassFixture
         return new(StringComparer.Ordinal)
         {
             ["works"] = reader => Assert.All(reader.Works(), work => Assert.All(work.Impressions, sheet => Assert.NotNull(work.NumberOf(sheet) + work.ShownMaker + work.ShownTitle))),
+            ["list"] = reader => Assert.All(ImpressionList.Piled(reader, new ImpressionFilter { Phrases = ["a"], PlaceId = 1, MakerIds = [1] }, 0, 9).Page.Concat(ImpressionList.Piled(reader, new ImpressionFilter(), 0, 9_999).Page), place => Assert.NotEqual(0, place.Work)),
             ["book"] = reader => Assert.All(reader.Book.Places.Keys, place => Assert.NotNull(reader.Book.PathOf(place))),
             ["head"] = reader => Assert.NotEqual(default, reader.Head),
             ["head at"] = reader => Assert.NotEqual(default, reader.HeadAt(2)),
