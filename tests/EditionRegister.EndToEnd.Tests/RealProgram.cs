@@ -14,6 +14,9 @@ public sealed class RealProgram : IDisposable
 
     public string Folder { get; } = Path.Combine(Path.GetTempPath(), "edreg-e2e-" + Guid.NewGuid().ToString("N"));
 
+    /// <summary>What its processes find in their environment beside what the tests have in theirs.</summary>
+    public Dictionary<string, string> Environment { get; } = new(StringComparer.Ordinal);
+
     public string In(params string[] parts) => Path.Combine([Folder, .. parts]);
 
     public Ran Run(params string[] arguments)
@@ -39,6 +42,11 @@ public sealed class RealProgram : IDisposable
         foreach (var argument in new[] { "exec", Program }.Concat(arguments))
         {
             start.ArgumentList.Add(argument);
+        }
+
+        foreach (var (name, value) in Environment)
+        {
+            start.Environment[name] = value;
         }
 
         return Process.Start(start)!;

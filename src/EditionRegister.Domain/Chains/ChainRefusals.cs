@@ -13,10 +13,10 @@ public static class ChainRefusals
         new("before-last-link", $"{sheet.ShownCode} was {what} on {last}, after {date}, and a chain runs forwards. Nothing was changed. Correct the date.");
 
     public static RefusedException Gone(Impression sheet) =>
-        new("sheet-is-gone", $"{sheet.ShownCode} is recorded as gone for good. Nothing was changed. If that was a mistake, correct it first.");
+        new("sheet-is-gone", $"{sheet.ShownCode} is recorded as gone for good. Nothing was changed. Look whether it is another sheet.");
 
     public static RefusedException ThereAlready(Impression sheet, string where) =>
-        new("is-there-already", $"{sheet.ShownCode} is there already: {where}. Nothing was changed.");
+        new("is-there-already", $"{sheet.ShownCode} is there already: {where}. Nothing was changed. Name another place, or look whether it is another sheet.");
 
     public static RefusedException WithSomeone(Impression sheet, string holder) =>
         new("is-with-someone", $"{sheet.ShownCode} is with {holder}, so it cannot be put away here. Nothing was changed. Record its return first with `edreg return`.");
@@ -38,7 +38,4 @@ public static class ChainRefusals
 
     public static RefusedException NetAbovePrice() =>
         new("net-above-price", "What the owner receives is more than the price. Nothing was changed. Give the net price as a part of the price.");
-
-    public static RefusedException BadRate(string text) =>
-        new("rate-not-read", $"“{text}” is no share. Nothing was changed. Give the consignee's share in per cent, from 0 to 100, as in 40 or 33.33.");
 }

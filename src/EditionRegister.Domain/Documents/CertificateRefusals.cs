@@ -23,7 +23,7 @@ internal static class CertificateRefusals
 
     public static RefusedException StandsAlready(string sheet, string serial) => new(
         "certificate-stands-already",
-        $"No certificate was issued: {serial} already stands for {InSentence(sheet)}. Supersede it by a new one, or leave it.");
+        $"No certificate was issued: {serial} already stands for {InSentence(sheet)}. Let a new one take its place with --supersede, or leave it.");
 
     public static RefusedException NothingToSupersede(string sheet, string serial) => new(
         "certificate-to-supersede-not-valid",

@@ -20,7 +20,7 @@ public static class EditionRefusals
         new("numbering-from-one", $"Every numbering begins at one, and “{text}” does not. Nothing was changed. Write it from one to its size, as in 1-12.");
 
     public static RefusedException NumberingTwice(string text) =>
-        new("numbering-twice", $"The numbering “{text}” is named twice. Nothing was changed. Two numberings of one kind stand side by side only in different notations, as 1-40 and I-X do.");
+        new("numbering-twice", $"“{text}” is a second numbering of the same kind in the same notation. Nothing was changed. Two numberings of one kind stand side by side only in different notations, as 1-40 and I-X do.");
 
     public static RefusedException LimitedNeedsSize(Work work) =>
         new("limited-needs-size", $"A limited edition has a size, and the numbering of “{work.ShownTitle}” is open. Nothing was changed. Give its size, as in --numbering 1-12, or declare an open edition.");
@@ -46,6 +46,9 @@ public static class EditionRefusals
     public static RefusedException NumberGiven(string spelled, Impression sheet, Work work) =>
         new("number-given-already", $"{spelled} of “{work.ShownTitle}” is on {sheet.ShownCode} already. Nothing was changed. Choose an open number, or take that one back first.");
 
+    public static RefusedException NumberNamedTwice(string spelled, Work work) =>
+        new("number-named-twice", $"{spelled} of “{work.ShownTitle}” was named twice, and a number goes to one sheet. Nothing was changed. Name as many numbers as sheets, in the same order.");
+
     public static RefusedException NumberNotOpen(string spelled, string fate, Work work) =>
         new("number-not-open", $"{spelled} of “{work.ShownTitle}” is {fate.Replace('-', ' ')}, so no sheet can have it. Nothing was changed. Choose an open number.");
 
@@ -59,13 +62,13 @@ public static class EditionRefusals
         new("sheet-numbered-already", $"{sheet.ShownCode} has the number {work.NumberOf(sheet)} already. Nothing was changed. Take it back first with `edreg number --take-back`.");
 
     public static RefusedException AllGiven(Numbering numbering, Work work) =>
-        new("all-numbers-given", $"“{work.ShownTitle}” has no open number left in {numbering.Span}. Nothing was changed. A spare can only take the place of a number that is void.");
+        new("all-numbers-given", $"“{work.ShownTitle}” has no open number left in {numbering.Span}. Nothing was changed. For a spare to take the place of a number that is void, open that number again first with `edreg fate`.");
 
     public static RefusedException NothingToNumber(Work work) =>
         new("no-sheet-to-number", $"“{work.ShownTitle}” has no kept sheet without a number. Nothing was changed. Sort the pile first with `edreg sort`.");
 
     public static RefusedException CountsDiffer(int sheets, int numbers) =>
-        new("counts-differ", string.Create(CultureInfo.InvariantCulture, $"{sheets} sheets were chosen and {numbers} numbers. Nothing was changed. Name as many numbers as sheets, in the same order."));
+        new("counts-differ", $"{Count(sheets, "sheet")} and {Count(numbers, "number")} were chosen. Nothing was changed. Name as many numbers as sheets, in the same order.");
 
     public static RefusedException Closed(Work work) =>
         new("edition-closed-already", $"The edition of “{work.ShownTitle}” is closed, so its numbers stay as they are. Nothing was changed. `edreg map` shows them.");
@@ -74,13 +77,13 @@ public static class EditionRefusals
         new("number-stays", $"{work.NumberOf(sheet)} of “{work.ShownTitle}” ({sheet.ShownCode}) is signed, certified or has left the studio, so its number stays. Nothing was changed. If the record was mistyped, record what the pencil says with `edreg inscribe` and let `edreg check` hold the two together.");
 
     public static RefusedException NeverGrows(Numbering numbering, Work work) =>
-        new("edition-never-grows", $"A sheet of “{work.ShownTitle}” is signed or has left, so {numbering.Span} never grows. Nothing was changed. Numbers that were never printed may be said so with `edreg fate`.");
+        new("edition-never-grows", $"A sheet of “{work.ShownTitle}” is signed or has left, so {numbering.Span} never grows. Nothing was changed. Keep what is printed beyond it as spares, with `edreg sort`.");
 
     public static RefusedException ReductionNeverGrows(Work work, int sheets) =>
         new("reduction-never-grows", string.Create(CultureInfo.InvariantCulture, $"“{work.ShownTitle}” is a reduction print: no more than the {sheets} sheets at hand can ever be numbered. Nothing was changed. Choose a size up to {sheets}."));
 
     public static RefusedException ShrinkOverGiven(string spelled, Work work) =>
-        new("number-in-use", $"{spelled} of “{work.ShownTitle}” is given, so the numbering cannot end before it. Nothing was changed. Take the number back first.");
+        new("number-in-use", $"{spelled} of “{work.ShownTitle}” is given, so the numbering cannot end before it. Nothing was changed. Take the number back first with `edreg number --take-back`.");
 
     public static RefusedException NoteNeeded() =>
         new("note-missing", "A void number needs its story. Nothing was changed. Say what happened with --note.");
@@ -93,4 +96,6 @@ public static class EditionRefusals
 
     public static RefusedException NotOursToClose(Work work) =>
         new("edition-not-ours-whole", $"The edition of “{work.ShownTitle}” is someone else's or only partly known here, so it cannot be closed by us. Nothing was changed. Only an edition of ours that is whole is closed.");
+
+    private static string Count(int count, string what) => string.Create(CultureInfo.InvariantCulture, $"{count} {what}{(count == 1 ? "" : "s")}");
 }

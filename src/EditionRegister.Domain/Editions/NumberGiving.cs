@@ -44,7 +44,7 @@ public static class NumberGiving
 
         if (numbers.GroupBy(number => number).FirstOrDefault(same => same.Count() > 1) is { Key: var twice })
         {
-            throw EditionRefusals.NumberGiven(twice.Spelled, sheets[numbers.ToList().IndexOf(twice)], work);
+            throw EditionRefusals.NumberNamedTwice(twice.Spelled, work);
         }
 
         return [.. numbers.Zip(sheets, (number, sheet) => Give(work, number.Numbering, number.Ordinal, sheet, deed))];

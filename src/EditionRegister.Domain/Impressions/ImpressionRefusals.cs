@@ -15,7 +15,7 @@ public static class ImpressionRefusals
         new("nothing-chosen", "No impressions were chosen. Nothing was changed. Name codes or numbers, as in “3-7, 9, A/P I-III, 7KQ4-M2X3”; for numbers say which edition with --edition.");
 
     public static RefusedException NumbersNeedEdition(string part) =>
-        new("numbers-need-edition", $"“{part}” is a number, and numbers belong to an edition. Nothing was changed. Say which edition with --edition, or name the sheet by its code.");
+        new("numbers-need-edition", $"“{part}” names sheets by number, and numbers belong to an edition. Nothing was changed. Say which edition with --edition, or name the sheet by its code.");
 
     public static RefusedException NobodyHasNumber(string part, string edition) =>
         new("number-not-given", $"No sheet of {edition} has the number {part}. Nothing was changed. `edreg map` shows which numbers are given.");

@@ -59,7 +59,11 @@ internal static class ReadableFigures
 
     private static IEnumerable<Unreadable> Code(Subject subject, Impression sheet)
     {
-        if (!RegisterCode.TryParse(sheet.Code, out var code))
+        if (sheet.Code.Length == 0)
+        {
+            yield return new(subject, $"Code of {subject} is missing.");
+        }
+        else if (!RegisterCode.TryParse(sheet.Code, out var code))
         {
             yield return new(subject, $"“{sheet.Code}”, the code of {subject}, is no register code: a character is wrong or missing.");
         }

@@ -1,6 +1,7 @@
 using EditionRegister.Domain.Chains;
 using EditionRegister.Domain.Impressions;
 using EditionRegister.Domain.Numbers;
+using EditionRegister.Domain.People;
 using EditionRegister.Domain.Works;
 
 namespace EditionRegister.Domain.Integrity;
@@ -19,11 +20,25 @@ internal static class ReadableWords
         .. Word(work.AsSubject(), "state of the title", work.TitleState, "given", "untitled", "unknown"),
         .. Word(work.AsSubject(), "state of the maker", work.MakerState, "named", "unknown"),
         .. work.Roles.SelectMany(role => Word(work.AsSubject(), "role", role.Role, [.. Role.All.Select(known => known.Word)])),
+        .. work.Roles.Select(role => work.Book.Person(role.Person)).OfType<Person>().Distinct().SelectMany(OfPerson),
         .. work.Matrices.SelectMany(matrix => OfMatrix(work.SubjectOf(matrix), matrix)),
         .. work.Runs.SelectMany(run => Word(work.SubjectOf(run), "purpose", run.Purpose, "edition", "proofing", "restrike", "unknown")),
         .. work.Editions.SelectMany(edition => OfEdition(work, edition)),
         .. work.Impressions.SelectMany(sheet => OfSheet(work.SubjectOf(sheet), sheet)),
     ];
+
+    private static IEnumerable<Unreadable> OfPerson(Person person)
+    {
+        Subject subject = new("person", person.Id, person.FullName);
+
+        return
+        [
+            .. Word(subject, "kind", person.What, "person", "organisation"),
+            .. Word(subject, "protection", person.Protected, "yes", "no"),
+            .. Word(subject, "public name", person.Policy, [.. PublicNamePolicy.All.Select(policy => policy.Word)]),
+            .. Word(subject, "erasure", person.Erased, "yes", "no"),
+        ];
+    }
 
     private static IEnumerable<Unreadable> OfMatrix(Subject subject, Matrix matrix) =>
     [
@@ -58,14 +73,29 @@ internal static class ReadableWords
         .. sheet.Inscriptions.SelectMany(inscription => Word(subject, "manner of an inscription", inscription.Manner, "written", "stamped", "embossed", "unknown")),
         .. sheet.Whereabouts.SelectMany(link => Move(subject, link.Kind, "whereabouts").Concat(Word(subject, "position", link.To.State, "placed", "with", "unknown", "gone"))),
         .. sheet.Ownership.SelectMany(link => Move(subject, link.Kind, "ownership").Concat(Word(subject, "owner", link.To.State, "known", "unknown"))),
-        .. sheet.Documents.SelectMany(document => Word(subject, $"standing of {document.Serial}", document.Standing, "valid", "superseded", "withdrawn")),
+        .. sheet.Documents.SelectMany(document => OfDocument(subject, document)),
+    ];
+
+    private static IEnumerable<Unreadable> OfDocument(Subject subject, IssuedDocument document) =>
+    [
+        .. Word(subject, document.Serial.Length == 0 ? "standing of a document" : $"standing of {document.Serial}", document.Standing, "valid", "superseded", "withdrawn"),
+        .. Given(subject, "serial of a document", document.Serial),
+        .. Given(subject, "kind of a document", document.Kind),
     ];
 
     private static IEnumerable<Unreadable> Move(Subject subject, string word, string chain) =>
-        MoveKind.Of(word)?.Chain == chain ? [] : [new Unreadable(subject, $"The {chain} of {subject} have a link of the kind “{word}”, which the register does not know.")];
+        MoveKind.Of(word)?.Chain == chain ? []
+        : word.Length == 0 ? [new Unreadable(subject, $"The kind of a link in the {chain} of {subject} is missing.")]
+        : [new Unreadable(subject, $"A link in the {chain} of {subject} is of the kind “{word}”, which the register does not know.")];
 
     private static IEnumerable<Unreadable> Word(Subject subject, string what, string word, params IReadOnlyList<string> known) =>
-        known.Contains(word) ? [] : [new Unreadable(subject, $"{Capital(what)} of {subject} is “{word}”, which is none of {InWords.List(known)}.")];
+        known.Contains(word) ? []
+        : word.Length == 0 ? [new Unreadable(subject, $"{Capital(what)} of {subject} is missing.")]
+        : [new Unreadable(subject, $"{Capital(what)} of {subject} is “{word}”, which is none of {InWords.List(known)}.")];
+
+    /// <summary>A word of no closed list: any will do, but none is damage.</summary>
+    private static IEnumerable<Unreadable> Given(Subject subject, string what, string word) =>
+        word.Length == 0 ? [new Unreadable(subject, $"{Capital(what)} of {subject} is missing.")] : [];
 
     private static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
 }

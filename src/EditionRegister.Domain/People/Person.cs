@@ -17,7 +17,8 @@ public sealed record Person(
 {
     public bool IsOrganisation => What == "organisation";
 
-    public bool IsProtected => Protected == "yes";
+    /// <summary>Where damage took the word away, more is kept private, never less.</summary>
+    public bool IsProtected => Protected != "no";
 
     public bool IsErased => Erased == "yes";
 

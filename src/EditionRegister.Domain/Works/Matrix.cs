@@ -17,5 +17,5 @@ public sealed record Matrix(
     public bool IsReduction => Reduction == "yes";
 
     /// <summary>What the trade calls it: a block, a plate; "matrix" only where it is none of these.</summary>
-    public string Called => What == "other" ? "matrix" : What;
+    public string Called => What is "other" or "" ? "matrix" : What;
 }

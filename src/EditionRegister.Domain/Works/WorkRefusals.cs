@@ -31,7 +31,7 @@ public static class WorkRefusals
         new("fate-stated-already", $"What became of the {matrix.Called} is on record already: {matrix.Fate.Replace('-', ' ')} ({matrix.FateDate}). Nothing was changed. If that was recorded by mistake, say so with --correct.");
 
     public static RefusedException NotAReduction(Matrix matrix) =>
-        new("fate-needs-reduction", $"Only a reduction {matrix.Called} is cut away in printing, and this one is not recorded as a reduction. Nothing was changed. State another fate, or record the {matrix.Called} as a reduction with --correct.");
+        new("fate-needs-reduction", $"Only a reduction {matrix.Called} is cut away in printing, and this one is not recorded as a reduction. Nothing was changed. State another fate; a {matrix.Called} that is a reduction is recorded with `edreg matrix add --reduction`.");
 
     public static RefusedException Unbalanced(int started, int spoiled, int unused, int pulled) =>
         new("sheets-do-not-balance", string.Create(CultureInfo.InvariantCulture, $"The sheets do not balance: {started} started, less {spoiled} spoiled and {unused} unused leaves {started - spoiled - unused}, but {pulled} are in the pile. Nothing was changed. Count again, and correct the number that is wrong."));

@@ -29,7 +29,7 @@ public static class LabelSheets
             ? Load(name, overrideFolder)
             : throw new RefusedException(
                 "label-sheet-unknown",
-                $"No labels were written: there is no label sheet “{name}”. There are: {string.Join(", ", names)}.");
+                $"No labels were written: there is no label sheet “{name}”. Choose one of these: {string.Join(", ", names)}.");
     }
 
     private static List<string> NamesIn(string? overrideFolder) =>

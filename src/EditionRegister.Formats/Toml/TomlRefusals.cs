@@ -11,7 +11,7 @@ internal sealed class TomlRefusals(string file)
 
     public RefusedException Unknown(int line, int column, string key, IReadOnlyList<string> known) => new(
         "toml-unknown-key",
-        $"{file} was not read: line {line}, column {column} has {key}, which nothing reads. Known are: {string.Join(", ", known)}.");
+        $"{file} was not read: line {line}, column {column} has {key}, which nothing reads. Take it out, or write one of these: {string.Join(", ", known)}.");
 
     public RefusedException Wrong(int line, int column, string key, string value, string whatIsRight) => new(
         "toml-wrong-value",

@@ -1,4 +1,5 @@
 using System.Globalization;
+using EditionRegister.Domain.Codes;
 using EditionRegister.Domain.Facts;
 using EditionRegister.Domain.Integrity;
 using EditionRegister.Store.Logbook;
@@ -38,27 +39,31 @@ internal static class TableComparison
 
             if (!folded.Remove(id, out var row))
             {
-                yield return Broken(table, id, "stands in its table, but no entry of the logbook made it.");
+                yield return Broken(table, id, CodeAt(reader, table), "stands in its table, but no entry of the logbook made it.");
                 continue;
             }
 
             foreach (var difference in Differences(reader, table, row))
             {
-                yield return Broken(table, id, difference);
+                yield return Broken(table, id, CodeOf(table, row), difference);
             }
         }
 
-        foreach (var id in folded.Keys.Order())
+        foreach (var (id, row) in folded.OrderBy(row => row.Key))
         {
-            yield return Broken(table, id, "is missing from its table; the logbook says it is there.");
+            yield return Broken(table, id, CodeOf(table, row), "is missing from its table; the logbook says it is there.");
         }
     }
 
     private static IEnumerable<string> Differences(SqliteDataReader reader, FactTable table, FoldedRow row)
     {
-        if (reader.GetInt64(1) != row.V)
+        if (reader.NumberOrNull(1) is not { } v)
         {
-            yield return string.Create(CultureInfo.InvariantCulture, $"says that entry {reader.GetInt64(1)} wrote it last; the logbook says entry {row.V}.");
+            yield return string.Create(CultureInfo.InvariantCulture, $"does not say which entry wrote it last; the logbook says entry {row.V}.");
+        }
+        else if (v != row.V)
+        {
+            yield return string.Create(CultureInfo.InvariantCulture, $"says that entry {v} wrote it last; the logbook says entry {row.V}.");
         }
 
         for (var place = 0; place < table.Facts.Count; place++)
@@ -71,14 +76,22 @@ internal static class TableComparison
             {
                 yield return said is null
                     ? $"has something in {fact.Name} that is neither a whole number nor a text; the logbook says “{due}”."
-                    : $"has {fact.Name} “{said}”; the logbook says “{due}”.";
+                    : said.Value.IsNull ? $"has nothing in {fact.Name}; the logbook says “{due}”."
+                    : $"has {fact.Name} “{said}”; the logbook says {(due.IsNull ? "nothing" : $"“{due}”")}.";
             }
         }
     }
 
-    private static Finding Broken(FactTable table, long id, string what)
+    /// <summary>A sheet is found by its code, in a drawer as on a list; the logbook's is the one that stands on it.</summary>
+    private static string? CodeOf(FactTable table, FoldedRow row) => table.Name == "impression" ? row.Values[table.PlaceOf("code")].Text : null;
+
+    private static string? CodeAt(SqliteDataReader reader, FactTable table) =>
+        table.Name == "impression" ? reader.ValueOrNull(table.PlaceOf("code") + 2)?.Text : null;
+
+    private static Finding Broken(FactTable table, long id, string? code, string what)
     {
-        var name = string.Create(CultureInfo.InvariantCulture, $"{table.Name.Replace('_', ' ')} {id}");
+        var shown = RegisterCode.TryParse(code, out var parsed) ? parsed.ToString() : code;
+        var name = string.Create(CultureInfo.InvariantCulture, $"{table.Name.Replace('_', ' ')} {id}{(shown is null ? "" : $" ({shown})")}");
 
         return FileRule.TablesAgreeWithLogbook.Broken(new Subject(table.Name, id, name), $"{char.ToUpperInvariant(name[0])}{name[1..]} {what}");
     }

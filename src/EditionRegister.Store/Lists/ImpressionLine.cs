@@ -1,24 +1,5 @@
 namespace EditionRegister.Store.Lists;
 
-/// <summary>Which impressions to list; what is null does not matter.</summary>
-public sealed record ImpressionFilter
-{
-    /// <summary>A whole code; or words, each found in the title, a maker's name or class code, the name of the place or of one around it, or at the beginning of the code.</summary>
-    public string? Text { get; init; }
-
-    public long? MakerId { get; init; }
-
-    public long? WorkId { get; init; }
-
-    public long? EditionId { get; init; }
-
-    /// <summary>Lying in this place, or in one inside it.</summary>
-    public long? PlaceId { get; init; }
-
-    /// <summary>pulled, kept, spare, left-out or held-out.</summary>
-    public string? Standing { get; init; }
-}
-
 /// <summary>One impression as a list shows it. Words are as they stand in the register.</summary>
 /// <param name="Id">The impression.</param>
 /// <param name="Code">The eight characters as stored.</param>

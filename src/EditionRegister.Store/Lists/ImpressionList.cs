@@ -1,6 +1,7 @@
 using EditionRegister.Domain;
 using EditionRegister.Domain.Works;
 using EditionRegister.Store.Mapping;
+using EditionRegister.Store.Reading;
 using Microsoft.EntityFrameworkCore;
 
 namespace EditionRegister.Store.Lists;
@@ -26,16 +27,34 @@ public static class ImpressionList
     /// <exception cref="RefusedException">The register cannot be opened.</exception>
     public static int Count(RegisterStore store, ImpressionFilter filter) => store.List(register => Filtered(register, filter).Count());
 
+    /// <summary>As <see cref="Find"/>, but in the order of the piles they were pulled in, and read at the moment the reader reads at.</summary>
+    public static ImpressionPlaces Piled(Reader reader, ImpressionFilter filter, int skip, int take)
+    {
+        using RegisterContext register = new(reader.Connection);
+        var all = Placed(register, register.Impressions);
+        var found = Placed(register, Filtered(register, filter));
+        var page = found
+            .OrderBy(row => row.InRun.Work).ThenBy(row => row.InRun.Ordinal).ThenBy(row => row.Ordinal)
+            .Skip(skip).Take(take)
+            .Select(row => new ImpressionPlace(row.InRun.Work, row.Id));
+
+        return new ImpressionPlaces([.. page], found.Count(), all.Count());
+    }
+
+    /// <summary>A row that damage tore from its run or its work has no place in a list; check tells of it.</summary>
+    private static IQueryable<ImpressionRow> Placed(RegisterContext register, IQueryable<ImpressionRow> found) =>
+        found.Where(row => register.Works.Any(work => work.Id == row.InRun.Work));
+
     private static IQueryable<ImpressionRow> Filtered(RegisterContext register, ImpressionFilter filter)
     {
         IQueryable<ImpressionRow> found = register.Impressions;
         found = filter.WorkId is { } work ? found.Where(row => row.InRun.Work == work) : found;
         found = filter.EditionId is { } edition ? found.Where(row => row.InNumbering!.Edition == edition) : found;
         found = filter.Standing is { } standing ? found.Where(row => row.Standing == standing) : found;
-        found = filter.MakerId is { } maker ? found.Where(row => row.InRun.OfWork.Roles.Any(role => role.Role == Maker && role.Person == maker)) : found;
+        found = filter.MakerIds is { } makers ? found.Where(row => row.InRun.OfWork.Roles.Any(role => role.Role == Maker && makers.Contains(role.Person))) : found;
         found = filter.PlaceId is { } place ? Lying(found, register.LyingIn(register.PlacesWithin(place))) : found;
 
-        return WithText(register, found, SearchWords.Of(filter.Text));
+        return WithText(register, found, SearchWords.Of(filter.Text, filter.Phrases));
     }
 
     private static IQueryable<ImpressionRow> Lying(IQueryable<ImpressionRow> found, IQueryable<long> lying) => found.Where(row => lying.Contains(row.Id));
@@ -52,7 +71,7 @@ public static class ImpressionList
             var works = register.Works.WithTitleOrMaker(word).Select(work => work.Id);
             var lying = register.LyingIn(register.PlacesNamed(word));
             found = found.Where(row =>
-                works.Contains(row.InRun.Work) || EF.Functions.Like(row.Code, word.CodeStart, SearchWords.Escape) || lying.Contains(row.Id));
+                works.Contains(row.InRun.Work) || EF.Functions.Like(row.Code, word.InCode, SearchWords.Escape) || lying.Contains(row.Id));
         }
 
         return found;

@@ -13,7 +13,9 @@ internal static class NamedQueries
     {
         public IQueryable<WorkRow> WithTitleOrMaker(SearchWord word) => works.Where(work =>
             EF.Functions.Like(work.Search!, word.Anywhere, SearchWords.Escape)
-            || work.Roles.Any(role => role.Role == Maker && EF.Functions.Like(role.Who.Search!, word.Anywhere, SearchWords.Escape)));
+            || work.Roles.Any(role => role.Role == Maker && EF.Functions.Like(role.Who.Search!, word.Anywhere, SearchWords.Escape))
+            || (word.IsUntitled && work.TitleState == "untitled")
+            || (word.IsUnknown && ((work.Title == null && work.TitleState != "untitled") || !work.Roles.Any(role => role.Role == Maker))));
 
         /// <summary>By the maker named first, then by title; works of unknown makers last.</summary>
         public IOrderedQueryable<WorkRow> InOrder() => works

@@ -16,17 +16,22 @@ internal sealed class SearchWords
 
     public IReadOnlyList<SearchWord> Words { get; }
 
-    public static SearchWords Of(string? text) => RegisterCode.TryParse(text, out var code)
-        ? new SearchWords(code.Text, [])
-        : new SearchWords(null, [.. (text ?? "").Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries).Select(SearchWord.Of)]);
+    public static SearchWords Of(string? text, IReadOnlyList<string> phrases) =>
+        phrases.Count == 0 && RegisterCode.TryParse(text, out var code) ? new SearchWords(code.Text, [])
+        : phrases is [var phrase] && string.IsNullOrWhiteSpace(text) && RegisterCode.TryParse(phrase, out code) ? new SearchWords(code.Text, [])
+        : new SearchWords(null, [.. (text ?? "").Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries).Concat(phrases).Select(SearchWord.Of)]);
 }
 
-/// <summary>One word as patterns for LIKE: folded and anywhere in a text, or as the beginning of a code.</summary>
-internal sealed record SearchWord(string Anywhere, string CodeStart)
+/// <summary>One word as patterns for LIKE: folded and anywhere in a text, or a part of a code; and whether it is one that lists put where nothing is known.</summary>
+internal sealed record SearchWord(string Anywhere, string InCode, bool IsUntitled, bool IsUnknown)
 {
     public static SearchWord Of(string word) => new(
         "%" + Escaped(SearchText.Fold(word)) + "%",
-        Escaped(word.Replace("-", "", StringComparison.Ordinal).ToUpperInvariant()) + "%");
+        "%" + Escaped(word.Replace("-", "", StringComparison.Ordinal).ToUpperInvariant()) + "%",
+        Folds("Untitled", word),
+        Folds("[unknown]", word));
+
+    private static bool Folds(string shown, string word) => SearchText.Fold(shown).Contains(SearchText.Fold(word), StringComparison.Ordinal);
 
     private static string Escaped(string text) => text
         .Replace(SearchWords.Escape, SearchWords.Escape + SearchWords.Escape, StringComparison.Ordinal)

@@ -98,7 +98,7 @@ public static class Rebuild
         {
             throw new RefusedException("logbook-unreadable", string.Create(
                 CultureInfo.InvariantCulture,
-                $"Entry {entry.N} of the logbook cannot be read ({damage.Message.TrimEnd('.')}). No register was made. Run `edreg check` on the register it comes from, and go on from the newest copy in the backups folder."));
+                $"Entry {entry.N} of the logbook cannot be read ({damage.Message.Split(" LineNumber:")[0].TrimEnd('.')}). No register was made. Run `edreg check` on the register it comes from, and go on from the newest copy in the backups folder."));
         }
     }
 }

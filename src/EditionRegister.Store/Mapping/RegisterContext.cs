@@ -1,5 +1,6 @@
 using System.Text;
 using EditionRegister.Store.Sqlite;
+using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 
 namespace EditionRegister.Store.Mapping;
@@ -8,9 +9,18 @@ namespace EditionRegister.Store.Mapping;
 /// Lists, filters and pages over the register's tables. It maps what the scripts made, reads only, and tracks nothing:
 /// the logbook has one writer, and this is not it.
 /// </summary>
-public sealed class RegisterContext(string database) : DbContext
+public sealed class RegisterContext : DbContext
 {
     private const string OneWriter = "The register is written through its logbook only.";
+
+    private readonly Func<SqliteConnection> _connect;
+    private readonly bool _owns;
+
+    /// <summary>Opens the file for itself.</summary>
+    public RegisterContext(string database) => (_connect, _owns) = (() => SqliteFile.OpenToRead(database), true);
+
+    /// <summary>Sees what another reader sees, at the same moment; the connection stays the other's.</summary>
+    internal RegisterContext(SqliteConnection open) => (_connect, _owns) = (() => open, false);
 
     public DbSet<WorkRow> Works => Set<WorkRow>();
 
@@ -43,7 +53,7 @@ public sealed class RegisterContext(string database) : DbContext
 
     protected override void OnConfiguring(DbContextOptionsBuilder optionsBuilder) =>
         optionsBuilder
-            .UseSqlite(SqliteFile.OpenToRead(database), contextOwnsConnection: true)
+            .UseSqlite(_connect(), contextOwnsConnection: _owns)
             .UseQueryTrackingBehavior(QueryTrackingBehavior.NoTracking);
 
     protected override void OnModelCreating(ModelBuilder modelBuilder)

@@ -26,8 +26,8 @@ public sealed partial class Reader
     public LogbookLine? Entry(long n) => Rows(LineSql + " WHERE n = @1", [n], LineOf).FirstOrDefault();
 
     private static LogbookHead HeadOf(SqliteDataReader row, int n, int head) =>
-        new(row.GetInt64(n), Convert.ToHexStringLower(row.GetFieldValue<byte[]>(head)));
+        new(row.Figure(n), Convert.ToHexStringLower(row.BytesOrNone(head)));
 
     private static LogbookLine LineOf(SqliteDataReader row) => new(
-        row.GetInt64(0), row.GetString(1), row.GetString(2), row.NumberOrNull(3), row.GetString(4), Encoding.UTF8.GetString(row.GetFieldValue<byte[]>(5)), HeadOf(row, 0, 6));
+        row.Figure(0), row.Word(1), row.Word(2), row.NumberOrNull(3), row.Word(4), Encoding.UTF8.GetString(row.BytesOrNone(5)), HeadOf(row, 0, 6));
 }

@@ -17,7 +17,7 @@ public sealed partial class Reader
         {
             foreach (var (fact, target) in Pointers(table).Where(pointer => targets.Contains(pointer.Target)))
             {
-                var pointers = Rows($"SELECT id, {fact} FROM {table.Name} WHERE {fact} IS NOT NULL", [], row => (Id: row.GetInt64(0), At: row.GetInt64(1)));
+                var pointers = Rows($"SELECT id, {fact} FROM {table.Name} WHERE {fact} IS NOT NULL", [], row => (Id: row.Figure(0), At: row.Figure(1)));
 
                 foreach (var (id, at) in pointers)
                 {

@@ -27,10 +27,10 @@ public sealed partial class Reader
     private Work WorkOf(SqliteDataReader row, long id) => new()
     {
         Id = id,
-        V = row.GetInt64(1),
+        V = row.Figure(1),
         Title = row.TextOrNull(2),
-        TitleState = row.GetString(3),
-        MakerState = row.GetString(4),
+        TitleState = row.Word(3),
+        MakerState = row.Word(4),
         Year = DateAt(row, 5),
         Technique = row.TextOrNull(8),
         Note = row.TextOrNull(9),
@@ -46,13 +46,13 @@ public sealed partial class Reader
         Impressions = Impressions(id),
     };
 
-    private static WorkRole RoleOf(SqliteDataReader row) => new(row.GetInt64(0), row.GetInt64(1), row.GetString(2), Count(row, 3));
+    private static WorkRole RoleOf(SqliteDataReader row) => new(row.Figure(0), row.Figure(1), row.Word(2), Count(row, 3));
 
     private static Matrix MatrixOf(SqliteDataReader row) => new(
-        row.GetInt64(0), row.GetInt64(1), row.GetString(2), row.TextOrNull(3), row.GetString(4), DateAt(row, 5), row.GetString(8), DateAt(row, 9), row.TextOrNull(12));
+        row.Figure(0), row.Figure(1), row.Word(2), row.TextOrNull(3), row.Word(4), DateAt(row, 5), row.Word(8), DateAt(row, 9), row.TextOrNull(12));
 
     private static PrintRun RunOf(SqliteDataReader row) => new(
-        row.GetInt64(0), row.GetInt64(1), Count(row, 2), row.GetString(3), row.TextOrNull(4), row.TextOrNull(5), DateAt(row, 6),
+        row.Figure(0), row.Figure(1), Count(row, 2), row.Word(3), row.TextOrNull(4), row.TextOrNull(5), DateAt(row, 6),
         CountOrNull(row, 9), CountOrNull(row, 10), CountOrNull(row, 11), CountOrNull(row, 12),
         row.NumberOrNull(13), row.NumberOrNull(14), row.NumberOrNull(15), row.NumberOrNull(16), row.TextOrNull(17));
 
@@ -61,80 +61,80 @@ public sealed partial class Reader
         var numbers = Rows(
             "SELECT n.numbering, n.id, n.v, n.ordinal, n.fate, n.note FROM number n JOIN numbering m ON m.id = n.numbering JOIN edition e ON e.id = m.edition WHERE e.work = @1 ORDER BY n.numbering, n.ordinal",
             [work],
-            row => (Numbering: row.GetInt64(0), Slot: new NumberSlot(row.GetInt64(1), row.GetInt64(2), Count(row, 3), row.GetString(4), row.TextOrNull(5))))
+            row => (Numbering: row.Figure(0), Slot: new NumberSlot(row.Figure(1), row.Figure(2), Count(row, 3), row.Word(4), row.TextOrNull(5))))
             .ToLookup(pair => pair.Numbering, pair => pair.Slot);
         var numberings = Rows(
             "SELECT m.edition, m.id, m.v, m.ordinal, m.kind, m.notation, m.size, m.size_state FROM numbering m JOIN edition e ON e.id = m.edition WHERE e.work = @1 ORDER BY m.edition, m.ordinal",
             [work],
-            row => (Edition: row.GetInt64(0), Numbering: new Numbering(
-                row.GetInt64(1), row.GetInt64(2), Count(row, 3), row.GetString(4), row.GetString(5), CountOrNull(row, 6), row.GetString(7), [.. numbers[row.GetInt64(1)]])))
+            row => (Edition: row.Figure(0), Numbering: new Numbering(
+                row.Figure(1), row.Figure(2), Count(row, 3), row.Word(4), row.Word(5), CountOrNull(row, 6), row.Word(7), [.. numbers[row.Figure(1)]])))
             .ToLookup(pair => pair.Edition, pair => pair.Numbering);
 
         return Rows(
             "SELECT id, v, ordinal, kind, extent, intended, declared, declared_earliest, declared_latest, closed, closed_on, closed_earliest, closed_latest, note FROM edition WHERE work = @1 ORDER BY ordinal",
             [work],
             row => new Edition(
-                row.GetInt64(0), row.GetInt64(1), Count(row, 2), row.GetString(3), row.GetString(4), CountOrNull(row, 5), DateAt(row, 6), row.GetString(9), DateAt(row, 10),
-                row.TextOrNull(13), [.. numberings[row.GetInt64(0)]]));
+                row.Figure(0), row.Figure(1), Count(row, 2), row.Word(3), row.Word(4), CountOrNull(row, 5), DateAt(row, 6), row.Word(9), DateAt(row, 10),
+                row.TextOrNull(13), [.. numberings[row.Figure(0)]]));
     }
 
     private List<Impression> Impressions(long work)
     {
         var inscriptions = ByImpression(
             "SELECT x.impression, x.id, x.ordinal, x.side, x.manner, x.position, x.text FROM inscription x" + OfWork + "x.ordinal", work,
-            row => new Inscription(row.GetInt64(1), Count(row, 2), row.GetString(3), row.GetString(4), row.TextOrNull(5), row.TextOrNull(6)));
+            row => new Inscription(row.Figure(1), Count(row, 2), row.Word(3), row.Word(4), row.TextOrNull(5), row.TextOrNull(6)));
         var whereabouts = ByImpression(
             "SELECT x.impression, x.id, x.v, x.ordinal, x.kind, x.from_state, x.from_place, x.from_holder, x.to_state, x.to_place, x.to_holder, x.moved, x.moved_earliest, x.moved_latest, x.until, x.until_earliest, x.until_latest, x.rate, x.note FROM whereabouts x" + OfWork + "x.ordinal", work,
             row => new WhereaboutsLink(
-                row.GetInt64(1), row.GetInt64(2), Count(row, 3), row.GetString(4),
-                row.IsDBNull(5) ? null : new Position(row.GetString(5), row.NumberOrNull(6), row.NumberOrNull(7)),
-                new Position(row.GetString(8), row.NumberOrNull(9), row.NumberOrNull(10)),
+                row.Figure(1), row.Figure(2), Count(row, 3), row.Word(4),
+                row.IsDBNull(5) ? null : new Position(row.Word(5), row.NumberOrNull(6), row.NumberOrNull(7)),
+                new Position(row.Word(8), row.NumberOrNull(9), row.NumberOrNull(10)),
                 DateAt(row, 11), DateAt(row, 14), CountOrNull(row, 17), row.TextOrNull(18)));
         var ownership = ByImpression(
             "SELECT x.impression, x.id, x.v, x.ordinal, x.kind, x.from_state, x.from_owner, x.to_state, x.to_owner, x.agent, x.passed, x.passed_earliest, x.passed_latest, x.price, x.net, x.currency, x.note FROM ownership x" + OfWork + "x.ordinal", work,
             row => new OwnershipLink(
-                row.GetInt64(1), row.GetInt64(2), Count(row, 3), row.GetString(4),
-                row.IsDBNull(5) ? null : new Owner(row.GetString(5), row.NumberOrNull(6)),
-                new Owner(row.GetString(7), row.NumberOrNull(8)), row.NumberOrNull(9), DateAt(row, 10), row.NumberOrNull(13), row.NumberOrNull(14), row.TextOrNull(15), row.TextOrNull(16)));
+                row.Figure(1), row.Figure(2), Count(row, 3), row.Word(4),
+                row.IsDBNull(5) ? null : new Owner(row.Word(5), row.NumberOrNull(6)),
+                new Owner(row.Word(7), row.NumberOrNull(8)), row.NumberOrNull(9), DateAt(row, 10), row.NumberOrNull(13), row.NumberOrNull(14), row.TextOrNull(15), row.TextOrNull(16)));
         var documents = ByImpression(
             "SELECT x.impression, x.id, x.v, x.kind, x.serial, x.issued, x.issued_earliest, x.issued_latest, x.standing, x.supersedes, x.statement FROM document x" + OfWork + "x.id", work,
-            row => new IssuedDocument(row.GetInt64(1), row.GetInt64(2), row.GetString(3), row.GetString(4), DateAt(row, 5), row.GetString(8), row.NumberOrNull(9), row.TextOrNull(10)));
+            row => new IssuedDocument(row.Figure(1), row.Figure(2), row.Word(3), row.Word(4), DateAt(row, 5), row.Word(8), row.NumberOrNull(9), row.TextOrNull(10)));
         var kept = ByImpression(
             "SELECT x.impression, x.id, x.header, x.value FROM kept_column x" + OfWork + "x.id", work,
-            row => new KeptColumn(row.GetInt64(1), row.TextOrNull(2), row.TextOrNull(3)));
+            row => new KeptColumn(row.Figure(1), row.TextOrNull(2), row.TextOrNull(3)));
 
         return Rows(
             "SELECT i.id, i.v, i.run, i.ordinal, i.code, i.standing, i.fault, i.fault_note, i.numbering, i.number, i.pencilled, i.titled, i.signed, i.signature, i.condition, i.for_sale, i.asking, i.asking_currency, i.note FROM impression i JOIN print_run r ON r.id = i.run WHERE r.work = @1 ORDER BY r.ordinal, i.ordinal",
             [work],
             row => new Impression
             {
-                Id = row.GetInt64(0),
-                V = row.GetInt64(1),
-                Run = row.GetInt64(2),
+                Id = row.Figure(0),
+                V = row.Figure(1),
+                Run = row.Figure(2),
                 Ordinal = Count(row, 3),
-                Code = row.GetString(4),
-                Standing = row.GetString(5),
+                Code = row.Word(4),
+                Standing = row.Word(5),
                 Fault = row.TextOrNull(6),
                 FaultNote = row.TextOrNull(7),
                 Numbering = row.NumberOrNull(8),
                 Number = CountOrNull(row, 9),
                 Pencilled = row.TextOrNull(10),
                 Titled = row.TextOrNull(11),
-                Signed = row.GetString(12),
+                Signed = row.Word(12),
                 Signature = row.TextOrNull(13),
                 Condition = row.TextOrNull(14),
-                ForSale = row.GetString(15),
+                ForSale = row.Word(15),
                 Asking = row.NumberOrNull(16),
                 AskingCurrency = row.TextOrNull(17),
                 Note = row.TextOrNull(18),
-                Inscriptions = [.. inscriptions[row.GetInt64(0)]],
-                Whereabouts = [.. whereabouts[row.GetInt64(0)]],
-                Ownership = [.. ownership[row.GetInt64(0)]],
-                Documents = [.. documents[row.GetInt64(0)]],
-                KeptColumns = [.. kept[row.GetInt64(0)]],
+                Inscriptions = [.. inscriptions[row.Figure(0)]],
+                Whereabouts = [.. whereabouts[row.Figure(0)]],
+                Ownership = [.. ownership[row.Figure(0)]],
+                Documents = [.. documents[row.Figure(0)]],
+                KeptColumns = [.. kept[row.Figure(0)]],
             });
     }
 
     private ILookup<long, T> ByImpression<T>(string sql, long work, Func<SqliteDataReader, T> read) =>
-        Rows(sql, [work], row => (Impression: row.GetInt64(0), Value: read(row))).ToLookup(pair => pair.Impression, pair => pair.Value);
+        Rows(sql, [work], row => (Impression: row.Figure(0), Value: read(row))).ToLookup(pair => pair.Impression, pair => pair.Value);
 }

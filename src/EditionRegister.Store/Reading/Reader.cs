@@ -3,7 +3,6 @@ using EditionRegister.Domain.Works;
 using EditionRegister.Store.Sqlite;
 using Microsoft.Data.Sqlite;
 
-
 namespace EditionRegister.Store.Reading;
 
 /// <summary>Reads snapshots with raw readers and prepared statements, from one connection and so from one moment.</summary>
@@ -31,38 +30,38 @@ public sealed partial class Reader
     /// <summary>Every work, one at a time.</summary>
     public IEnumerable<Work> Works() => WorkIds().Select(id => Work(id)!);
 
-    public IReadOnlyList<long> WorkIds() => Rows("SELECT id FROM work ORDER BY id", [], row => row.GetInt64(0));
+    public IReadOnlyList<long> WorkIds() => Rows("SELECT id FROM work ORDER BY id", [], row => row.Figure(0));
 
     /// <summary>The work an impression belongs to and the impression's id, by its code as stored; null where the code is not known.</summary>
     public (long Work, long Impression)? FindCode(string code) =>
         Rows<(long, long)?>(
-            "SELECT r.work, i.id FROM impression i JOIN print_run r ON r.id = i.run WHERE i.code = @1",
+            "SELECT w.id, i.id FROM impression i JOIN print_run r ON r.id = i.run JOIN work w ON w.id = r.work WHERE i.code = @1",
             [code],
-            row => (row.GetInt64(0), row.GetInt64(1))).FirstOrDefault();
+            row => (row.Figure(0), row.Figure(1))).FirstOrDefault();
 
     public bool CodeWasEverGiven(string code) => Rows("SELECT 1 FROM code WHERE code = @1", [code], _ => true).Count > 0;
 
     /// <summary>The sheet a code was given to once, whether or not its row still stands.</summary>
-    public long? SheetOfCode(string code) => Rows<long?>("SELECT sheet FROM code WHERE code = @1", [code], row => row.GetInt64(0)).FirstOrDefault();
+    public long? SheetOfCode(string code) => Rows<long?>("SELECT sheet FROM code WHERE code = @1", [code], row => row.Figure(0)).FirstOrDefault();
 
     /// <summary>Works of that title, case and accents ignored.</summary>
     public IReadOnlyList<long> WorksTitled(string title) =>
-        Rows("SELECT id FROM work WHERE search = @1 ORDER BY id", [Domain.Text.SearchText.Fold(title)], row => row.GetInt64(0));
+        Rows("SELECT id FROM work WHERE search = @1 ORDER BY id", [Domain.Text.SearchText.Fold(title)], row => row.Figure(0));
 
-    public long? EditionsWork(long edition) => Rows<long?>("SELECT work FROM edition WHERE id = @1", [edition], row => row.GetInt64(0)).FirstOrDefault();
+    public long? EditionsWork(long edition) => Rows<long?>("SELECT work FROM edition WHERE id = @1", [edition], row => row.Figure(0)).FirstOrDefault();
 
     /// <summary>The batch that read in a file of these bytes and still stands.</summary>
     public long? BatchOf(string sha256) =>
-        Rows<long?>("SELECT id FROM batch WHERE sha256 = @1 AND undone = 'no'", [sha256], row => row.GetInt64(0)).FirstOrDefault();
+        Rows<long?>("SELECT id FROM batch WHERE sha256 = @1 AND undone = 'no'", [sha256], row => row.Figure(0)).FirstOrDefault();
 
-    public bool IsDemo() => Rows("SELECT demo FROM register", [], row => row.GetString(0)).FirstOrDefault() == "yes";
+    public bool IsDemo() => Rows("SELECT demo FROM register", [], row => row.Word(0)).FirstOrDefault() == "yes";
 
     private static Person PersonOf(SqliteDataReader row) => new(
-        row.GetInt64(0), row.GetInt64(1), row.GetString(2), row.TextOrNull(3), row.TextOrNull(4), row.GetString(5), row.GetString(6),
-        row.TextOrNull(7), row.TextOrNull(8), row.TextOrNull(9), row.TextOrNull(10), row.GetString(11));
+        row.Figure(0), row.Figure(1), row.Word(2), row.TextOrNull(3), row.TextOrNull(4), row.Word(5), row.Word(6),
+        row.TextOrNull(7), row.TextOrNull(8), row.TextOrNull(9), row.TextOrNull(10), row.Word(11));
 
     private static Place PlaceOf(SqliteDataReader row) => new(
-        row.GetInt64(0), row.GetInt64(1), row.TextOrNull(2), row.NumberOrNull(3), row.NumberOrNull(4), row.TextOrNull(5));
+        row.Figure(0), row.Figure(1), row.TextOrNull(2), row.NumberOrNull(3), row.NumberOrNull(4), row.TextOrNull(5));
 
     private List<T> Rows<T>(string sql, ReadOnlySpan<object> parameters, Func<SqliteDataReader, T> read)
     {

@@ -12,6 +12,12 @@ internal static class AsFound
 
     extension(SqliteDataReader reader)
     {
+        /// <summary>A word every row has; empty where damage took it away, which is a word of no list.</summary>
+        public string Word(int column) => reader.IsDBNull(column) ? "" : reader.GetString(column);
+
+        /// <summary>A number every row has; 0 where damage took it away, which is the id of nothing.</summary>
+        public long Figure(int column) => reader.IsDBNull(column) ? 0 : reader.GetInt64(column);
+
         /// <summary>The bytes of a blob; none where something else stands.</summary>
         public byte[] BytesOrNone(int column) =>
             sqlite3_column_type(reader.Handle, column) == SQLITE_BLOB ? sqlite3_column_blob(reader.Handle, column).ToArray() : [];

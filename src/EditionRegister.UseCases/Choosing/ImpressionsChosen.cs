@@ -77,7 +77,7 @@ public static class ImpressionsChosen
     private static IEnumerable<(Work Work, Impression Sheet)> FromPile(Work work, ImpressionChoice choice)
     {
         var run = work.Runs.FirstOrDefault(found => found.Ordinal == choice.Run) ?? throw WorkRefusals.NoSuchRun(work, choice.Run);
-        var name = string.Create(CultureInfo.InvariantCulture, $"“{work.ShownTitle}”, run {run.Ordinal}");
+        var name = string.Create(CultureInfo.InvariantCulture, $"run {run.Ordinal} of “{work.ShownTitle}”");
 
         foreach (var range in NumberRanges.Read(choice.Pile))
         {

@@ -13,7 +13,7 @@ public static class DocumentRefusals
         new("certificate-statement-lost", $"The statement of {serial} is erased or damaged, so it cannot be drawn again. Nothing was written. `edreg check` says more; a new certificate can take its place.");
 
     public static RefusedException NotWritten(string path, string why) =>
-        new("output-not-written", $"{path} could not be written: {why} What stood there before still stands. Choose another place with --out, or make room.");
+        new("output-not-written", $"{path} could not be written: {why.TrimEnd('.')}. What stood there before still stands. Choose another place with --out, or make room.");
 
     public static RefusedException NothingToList() =>
         new("nothing-to-list", "No impression fits that choice. Nothing was written. `edreg list` shows what there is.");

@@ -44,7 +44,7 @@ public sealed class GiveNumbers(RegisterStore store)
     {
         if (numbering is null)
         {
-            return edition.Numberings.FirstOrDefault(one => one.Kind == NumberingKind.Numbered) ?? throw EditionRefusals.NoSuchNumbering("the numbered edition", work);
+            return edition.Numberings.FirstOrDefault(one => one.Kind == NumberingKind.Numbered) ?? throw EditionRefusals.NoSuchNumbering("numbers without a mark", work);
         }
 
         var plan = NumberingPlan.Read(numbering);

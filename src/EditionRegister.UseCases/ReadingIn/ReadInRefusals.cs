@@ -24,10 +24,10 @@ public static class ReadInRefusals
         new("file-not-found", $"There is no file {path}. Nothing was read in. Look at its name and folder.");
 
     public static RefusedException FileUnreadable(string path, string why) =>
-        new("file-unreadable", $"{path} cannot be read: {why} Nothing was read in.");
+        new("file-unreadable", $"{path} cannot be read: {why.TrimEnd('.')}. Nothing was read in. Close the program that has it open, or look whether you may read it.");
 
     public static RefusedException NoRows(string file) =>
-        new("file-has-no-rows", $"{file} has a header and no rows under it. Nothing was read in.");
+        new("file-has-no-rows", $"{file} has a header and no rows under it. Nothing was read in. Write one row for each impression.");
 
     public static RefusedException BadRows(string file, IReadOnlyList<RowProblem> problems)
     {
@@ -35,11 +35,11 @@ public static class ReadInRefusals
         var rest = problems.Count > Shown ? string.Create(CultureInfo.InvariantCulture, $"\n  and {problems.Count - Shown} more.") : "";
         var count = string.Create(CultureInfo.InvariantCulture, $"{problems.Count} {(problems.Count == 1 ? "thing" : "things")}");
 
-        return new RefusedException("rows-not-read", $"{file} was not read in, because of {count}. Nothing was changed; put these right and read it in again.{string.Concat(lines)}{rest}");
+        return new RefusedException("rows-not-read", $"{file} was not read in, because of {count}. Nothing was changed. Put {(problems.Count == 1 ? "it" : "them")} right and read the file in again.{string.Concat(lines)}{rest}");
     }
 
     public static RefusedException NoSuchBatch(long batch) =>
-        new("batch-not-found", string.Create(CultureInfo.InvariantCulture, $"There is no batch {batch} that was read in and still stands. Nothing was changed. `edreg log` shows them."));
+        new("batch-not-found", string.Create(CultureInfo.InvariantCulture, $"There is no batch {batch} that was read in and still stands. Nothing was changed. `edreg log` shows what was read in."));
 
     public static RefusedException BuiltOn(long batch, string what) =>
         new("batch-built-on", string.Create(CultureInfo.InvariantCulture, $"Batch {batch} cannot be undone: something was built on it since ({what}). Nothing was changed. Put single things right instead."));

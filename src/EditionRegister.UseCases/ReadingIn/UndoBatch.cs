@@ -1,6 +1,7 @@
 using EditionRegister.Domain.Facts;
 using EditionRegister.Store;
 using EditionRegister.Store.Logbook;
+using EditionRegister.Store.Reading;
 
 namespace EditionRegister.UseCases.ReadingIn;
 
@@ -20,12 +21,12 @@ public sealed class UndoBatch(RegisterStore store)
 
         if (made.FirstOrDefault(row => !row.IsAsMade) is { } changed)
         {
-            throw ReadInRefusals.BuiltOn(batch, FormattableString.Invariant($"{changed.Table.Replace('_', ' ')} {changed.Id}"));
+            throw ReadInRefusals.BuiltOn(batch, Called(writing.Read, changed.Table, changed.Id));
         }
 
         if (writing.Read.PointedAtFromOutside(made.Select(row => new RowName(row.Table, row.Id)).ToHashSet()) is { } user)
         {
-            throw ReadInRefusals.BuiltOn(batch, FormattableString.Invariant($"{user.Table.Replace('_', ' ')} {user.Id}"));
+            throw ReadInRefusals.BuiltOn(batch, Called(writing.Read, user.Table, user.Id));
         }
 
         writing.StartBatch("deed");
@@ -39,6 +40,11 @@ public sealed class UndoBatch(RegisterStore store)
 
         return made.Count(row => row.Table == "impression");
     });
+
+    /// <summary>A sheet by its code; anything else by its number.</summary>
+    private static string Called(Reader reader, string table, long id) =>
+        table == "impression" && reader.Works().SelectMany(work => work.Impressions).FirstOrDefault(sheet => sheet.Id == id) is { } sheet ? sheet.ShownCode
+        : FormattableString.Invariant($"{table.Replace('_', ' ')} {id}");
 
     private static Root RootNamed(RowMade row)
     {

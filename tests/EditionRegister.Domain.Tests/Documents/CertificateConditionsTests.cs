@@ -55,7 +55,7 @@ public class CertificateConditionsTests
     public void Refused_while_another_stands()
     {
         Assert.Equal(
-            ("certificate-stands-already", $"No certificate was issued: EC-1 already stands for {_four}. Supersede it by a new one, or leave it."),
+            ("certificate-stands-already", $"No certificate was issued: EC-1 already stands for {_four}. Let a new one take its place with --supersede, or leave it."),
             Refusal(Clean.Issued("4/12"), "4/12"));
         Assert.Equal("certificate-stands-already", Refusal(Clean.Issued("4/12"), "4/12", supersedes: "EC-7")?.Name);
         Assert.Null(Refusal(Clean.Issued("4/12"), "4/12", supersedes: "EC-1"));

@@ -15,9 +15,19 @@ public class ValuesAreReadableTests
         Assert.Equal(["Purpose of “Harbour”, print run 1 is “EDITION”, which is none of edition, proofing, restrike and unknown."], Messages(Clean.WithRun(run => run with { Purpose = "EDITION" })));
         Assert.Equal(["Extent of “Harbour” is “ours”, which is none of whole, partly-known and someone-elses."], Messages(Clean.WithEdition(edition => edition with { Extent = "ours" })));
         Assert.Equal([$"Standing of {_seven} is “keep”, which is none of pulled, kept, spare, left-out and held-out."], Messages(Clean.WithSheet("7/12", sheet => sheet with { Standing = "keep" })));
-        Assert.Equal([$"The whereabouts of {_seven} have a link of the kind “sold”, which the register does not know."], Messages(Clean.WithSheet("7/12", sheet => sheet with { Whereabouts = [sheet.Whereabouts[0] with { Kind = "sold" }] })));
+        Assert.Equal([$"A link in the whereabouts of {_seven} is of the kind “sold”, which the register does not know."], Messages(Clean.WithSheet("7/12", sheet => sheet with { Whereabouts = [sheet.Whereabouts[0] with { Kind = "sold" }] })));
         Assert.Equal(["Notation of “Harbour”, numbered edition is “greek”, which is none of arabic, roman, letters and none."], Messages(Clean.WithNumbering("numbered", numbering => numbering with { NotationWord = "greek" }) with { Impressions = [] }));
         Assert.Equal(["Fate of 4/12 of “Harbour”, numbered edition is “gone”, which is none of open, never-printed, void, elsewhere and unknown."], Messages(Clean.WithNumber("numbered", 4, "gone")));
+    }
+
+    [Fact]
+    public void Words_that_are_missing()
+    {
+        Assert.Equal(["Fate of “Harbour”, block is missing."], Messages(Clean.WithMatrix(matrix => matrix with { Fate = "" })));
+        Assert.Equal(["Kind of matrix of “Harbour”, matrix is missing."], Messages(Clean.WithMatrix(matrix => matrix with { What = "" })));
+        Assert.Equal([$"Signed of {_seven} is missing."], Messages(Clean.WithSheet("7/12", sheet => sheet with { Signed = "" })));
+        Assert.Equal([$"The kind of a link in the whereabouts of {_seven} is missing."], Messages(Clean.WithSheet("7/12", sheet => sheet with { Whereabouts = [sheet.Whereabouts[0] with { Kind = "" }] })));
+        Assert.Equal(["Code of “Harbour” 7/12 () is missing."], Messages(Clean.WithSheet("7/12", sheet => sheet with { Code = "" })));
     }
 
     [Fact]

@@ -34,7 +34,7 @@ public sealed class CertificateWordingTests : IDisposable
         var refused = Assert.Throws<RefusedException>(() => CertificateWording.Load(_own.Path));
 
         Assert.Equal("toml-unknown-key", refused.Name);
-        Assert.StartsWith($"{path} was not read: line 1, column 1 has motto, which nothing reads. Known are: heading, ", refused.Message, StringComparison.Ordinal);
+        Assert.StartsWith($"{path} was not read: line 1, column 1 has motto, which nothing reads. Take it out, or write one of these: heading, ", refused.Message, StringComparison.Ordinal);
     }
 
     [Fact]

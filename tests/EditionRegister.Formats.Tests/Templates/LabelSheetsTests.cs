@@ -63,7 +63,7 @@ public sealed class LabelSheetsTests : IDisposable
         var refused = Assert.Throws<RefusedException>(() => LabelSheets.Named("a5", null));
 
         Assert.Equal("label-sheet-unknown", refused.Name);
-        Assert.Equal("No labels were written: there is no label sheet “a5”. There are: a4-2x7, a4-3x8, a4-4x10, letter-3x10.", refused.Message);
+        Assert.Equal("No labels were written: there is no label sheet “a5”. Choose one of these: a4-2x7, a4-3x8, a4-4x10, letter-3x10.", refused.Message);
     }
 
     [Theory]

@@ -60,7 +60,9 @@ public sealed class ImpressionListTests : IDisposable
     [InlineData("studio", "5")]
     [InlineData("7kq4m", "1 2 3 4 5")]
     [InlineData("7KQ4-M2X5", "3")]
-    [InlineData("M2X5", "")]
+    [InlineData("M2X5", "3")]
+    [InlineData("q4-m2x5", "3")]
+    [InlineData("untitled", "")]
     [InlineData("100%", "5")]
     [InlineData("0%_", "5")]
     [InlineData("%", "5")]
@@ -77,7 +79,7 @@ public sealed class ImpressionListTests : IDisposable
     [Fact]
     public void Filters_narrow_and_combine()
     {
-        Assert.Equal([5], Ids(new ImpressionFilter { MakerId = 3 }));
+        Assert.Equal([5], Ids(new ImpressionFilter { MakerIds = [3] }));
         Assert.Equal([1, 2, 3, 4], Ids(new ImpressionFilter { WorkId = 1 }));
         Assert.Equal([1], Ids(new ImpressionFilter { EditionId = 1 }));
         Assert.Equal([1, 2, 5], Ids(new ImpressionFilter { Standing = "kept" }));

@@ -103,7 +103,7 @@ public sealed class ReadInTests : IDisposable
 
         var refused = Assert.Throws<RefusedException>(() => _temp.Register.ReadIn.Run(file, []));
 
-        Assert.Equal("b.csv was not read in, because of 1 thing. Nothing was changed; put these right and read it in again.\n  line 3, number “1/3”: is given in this register already.", refused.Message);
+        Assert.Equal("b.csv was not read in, because of 1 thing. Nothing was changed. Put it right and read the file in again.\n  line 3, number “1/3”: is given in this register already.", refused.Message);
     }
 
     [Fact]
