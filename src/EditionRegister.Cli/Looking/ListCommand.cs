@@ -24,14 +24,14 @@ internal static class ListCommand
 
         command.SetAction(line => context.Look(line, (register, printer) => ImpressionLists.Print(printer, register.ListImpressions.Run(new ImpressionsWanted
         {
-            Text = line.GetValue(texts) is { Length: > 0 } words ? string.Join(' ', words) : null,
+            Texts = line.GetValue(texts) ?? [],
             Maker = line.GetValue(maker),
             Place = line.GetValue(place),
             Standing = line.GetValue(standing),
             Work = line.GetValue(work),
             Edition = line.GetValue(edition),
             Skip = line.GetValue(skip) ?? 0,
-            Take = line.GetValue(take) ?? int.MaxValue,
+            Take = line.GetValue(take),
         }), line.GetValue(skip) ?? 0)));
 
         return command;

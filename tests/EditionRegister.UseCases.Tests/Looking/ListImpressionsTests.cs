@@ -30,7 +30,7 @@ public sealed class ListImpressionsTests(ListImpressionsTests.TheDemo demo) : IC
     {
         var leafed = demo.Sheets.Where(listed => texts.All(text => Printed(listed).Any(part => part.Contains(SearchText.Fold(text), StringComparison.Ordinal)))).Select(Code).ToList();
 
-        var found = demo.Register.ListImpressions.Run(new ImpressionFilter { Texts = texts });
+        var found = demo.Register.ListImpressions.Run(new ImpressionsWanted { Texts = texts });
 
         Assert.Equal(leafed, found.Page.Select(Code));
         Assert.Equal((leafed.Count, demo.Sheets.Count), (found.Found, found.All));
@@ -39,14 +39,14 @@ public sealed class ListImpressionsTests(ListImpressionsTests.TheDemo demo) : IC
     [Fact]
     public void Filters_keep_what_they_name_and_pages_join_in_the_order_of_the_piles()
     {
-        Assert.Equal(Codes(one => one.Impression.Standing == "held-out"), Found(new ImpressionFilter { Standing = "held-out" }));
-        Assert.Equal(Codes(one => one.Work.EditionOf(one.Impression)?.Id == 2), Found(new ImpressionFilter { Edition = 2 }));
-        Assert.Equal(Codes(one => one.Work.Id == 3), Found(new ImpressionFilter { Work = 3 }));
-        Assert.Equal(Codes(one => one.Work.ShownMaker.Contains("Birdseye", StringComparison.Ordinal)), Found(new ImpressionFilter { Maker = "birds" }));
-        Assert.Equal(Codes(one => one.Work.Makers.Any(maker => maker.Id == 1)), Found(new ImpressionFilter { Maker = "1" }));
-        Assert.Equal(Codes(one => WhereInWords.Of(one.Work, one.Impression).StartsWith("in Studio", StringComparison.Ordinal)), Found(new ImpressionFilter { Place = "studio" }));
-        Assert.Empty(Found(new ImpressionFilter { Maker = "nobody of that name" }));
-        Assert.Equal(Codes(_ => true), Enumerable.Range(0, 8).SelectMany(page => Found(new ImpressionFilter { Skip = page * 7, Take = 7 })));
+        Assert.Equal(Codes(one => one.Impression.Standing == "held-out"), Found(new ImpressionsWanted { Standing = "held-out" }));
+        Assert.Equal(Codes(one => one.Work.EditionOf(one.Impression)?.Id == 2), Found(new ImpressionsWanted { Edition = 2 }));
+        Assert.Equal(Codes(one => one.Work.Id == 3), Found(new ImpressionsWanted { Work = 3 }));
+        Assert.Equal(Codes(one => one.Work.ShownMaker.Contains("Birdseye", StringComparison.Ordinal)), Found(new ImpressionsWanted { Maker = "birds" }));
+        Assert.Equal(Codes(one => one.Work.Makers.Any(maker => maker.Id == 1)), Found(new ImpressionsWanted { Maker = "1" }));
+        Assert.Equal(Codes(one => WhereInWords.Of(one.Work, one.Impression).StartsWith("in Studio", StringComparison.Ordinal)), Found(new ImpressionsWanted { Place = "studio" }));
+        Assert.Empty(Found(new ImpressionsWanted { Maker = "nobody of that name" }));
+        Assert.Equal(Codes(_ => true), Enumerable.Range(0, 8).SelectMany(page => Found(new ImpressionsWanted { Skip = page * 7, Take = 7 })));
     }
 
     private static IEnumerable<string> Printed(ImpressionListed one)
@@ -60,7 +60,7 @@ public sealed class ListImpressionsTests(ListImpressionsTests.TheDemo demo) : IC
 
     private IEnumerable<string> Codes(Func<ImpressionListed, bool> which) => demo.Sheets.Where(which).Select(Code);
 
-    private IEnumerable<string> Found(ImpressionFilter filter) => demo.Register.ListImpressions.Run(filter).Page.Select(Code);
+    private IEnumerable<string> Found(ImpressionsWanted filter) => demo.Register.ListImpressions.Run(filter).Page.Select(Code);
 
     public sealed class TheDemo : IDisposable
     {

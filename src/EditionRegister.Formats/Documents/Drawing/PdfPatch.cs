@@ -8,6 +8,8 @@ namespace EditionRegister.Formats.Documents.Drawing;
 /// <summary>What Skia leaves out of a PDF or makes up: the language, and an id that follows from the content.</summary>
 internal static partial class PdfPatch
 {
+    private static readonly string Nil = new('0', 32);
+
     public static byte[] Apply(byte[] pdf, string language)
     {
         // Latin 1 maps every byte to one character and back, so offsets stay offsets.
@@ -42,17 +44,25 @@ internal static partial class PdfPatch
             return pdf;
         }
 
-        var hex = found.Groups[1].Value.Replace("-", "", StringComparison.Ordinal);
-        var without = Swap(pdf, hex, new string('0', 32));
+        var without = WithId(pdf.Replace(found.Groups[1].Value, Dashed(Nil), StringComparison.OrdinalIgnoreCase), Nil);
         var digest = SHA256.HashData(Encoding.Latin1.GetBytes(without))[..16];
         digest[6] = (byte)((digest[6] & 0x0F) | 0x80); // RFC 9562 version 8: made of our own choosing
         digest[8] = (byte)((digest[8] & 0x3F) | 0x80);
-        return Swap(without, new string('0', 32), Convert.ToHexStringLower(digest));
+        var id = Convert.ToHexStringLower(digest);
+
+        return WithId(without.Replace(Dashed(Nil), Dashed(id), StringComparison.Ordinal), id);
     }
 
-    private static string Swap(string pdf, string from, string to) => pdf
-        .Replace(Dashed(from), Dashed(to), StringComparison.OrdinalIgnoreCase)
-        .Replace($"<{from}>", $"<{to}>", StringComparison.OrdinalIgnoreCase);
+    // Skia writes the id in hex, or, about once in a hundred times, as a literal string where that is shorter. It stands behind
+    // the table of offsets, so that its length moves nothing.
+    private static string WithId(string pdf, string hex)
+    {
+        const string key = "/ID [";
+        var from = pdf.LastIndexOf(key, StringComparison.Ordinal) + key.Length;
+        var to = pdf.LastIndexOf("]>>", StringComparison.Ordinal);
+
+        return $"{pdf[..from]}<{hex}> <{hex}>{pdf[to..]}";
+    }
 
     private static string Dashed(string hex) => $"{hex[..8]}-{hex[8..12]}-{hex[12..16]}-{hex[16..20]}-{hex[20..]}";
 

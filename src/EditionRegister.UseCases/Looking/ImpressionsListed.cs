@@ -1,0 +1,10 @@
+using EditionRegister.Domain.Impressions;
+using EditionRegister.Domain.Works;
+
+namespace EditionRegister.UseCases.Looking;
+
+/// <summary>A page of a list, how many there are to page through, and how many the register has in all.</summary>
+public sealed record ImpressionsListed(IReadOnlyList<ImpressionListed> Page, int Found, int All);
+
+/// <summary>One impression of a list, with its work.</summary>
+public sealed record ImpressionListed(Work Work, Impression Impression);
