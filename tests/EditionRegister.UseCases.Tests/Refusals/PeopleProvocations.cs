@@ -16,6 +16,6 @@ internal static class PeopleProvocations
         new("place-not-found", studio => studio.Register.PutAway.Run(Studio.Pile(1, "3"), "Attic")),
         new("place-ambiguous", studio => studio.Register.PutAway.Run(Studio.Pile(1, "3"), "Drawer 1")),
         new("place-missing", studio => studio.Register.RecordPlace.Run(" › ")),
-        new("role-unknown", studio => studio.Register.RecordWork.Run(new() { Title = "Weir" }, ["1"], [new Helper("inker", "2")])),
+        new("role-unknown", studio => studio.Register.RecordWork.Run(new() { Title = "Weir" }, ["1"], [new Contributor("inker", "2")])),
     ];
 }
