@@ -18,7 +18,8 @@ internal static class CheckCommand
     private static int Check(Register register, Printer printer)
     {
         FindingTally tally = new();
-        var findings = register.CheckRegister.Run().Select(tally.Count);
+        var check = register.CheckRegister;
+        var findings = check.Run().Select(tally.Count);
 
         printer.Show(
             text: () =>
@@ -28,12 +29,12 @@ internal static class CheckCommand
                     FindingText.Print(printer, finding);
                 }
 
-                printer.Line(tally.LastLine(register.LookAround.Head()));
+                printer.Line(tally.LastLine(check.Head ?? register.LookAround.Head()));
             },
             json: json =>
             {
                 json.Each("findings", findings, finding => FindingText.Write(json, finding));
-                tally.Write(json, register.LookAround.Head());
+                tally.Write(json, check.Head ?? register.LookAround.Head());
             });
 
         return tally.Contradictions > 0 ? ExitCode.Refused : ExitCode.Done;

@@ -1,5 +1,5 @@
-using System.Buffers;
 using System.Diagnostics.CodeAnalysis;
+using System.Text;
 
 namespace EditionRegister.Domain.Codes;
 
@@ -13,7 +13,6 @@ public sealed record RegisterCode
     public const string Alphabet = "23456789ABCDEFGHJKLMNPQRSTUVWXYZ";
 
     private const int BodyLength = 7;
-    private static readonly SearchValues<char> Known = SearchValues.Create(Alphabet);
 
     private RegisterCode(string text) => Text = text;
 
@@ -45,18 +44,32 @@ public sealed record RegisterCode
     /// <summary>Reads a code as people type it: case, spaces and hyphens do not matter, every character does.</summary>
     public static bool TryParse(string? text, [NotNullWhen(true)] out RegisterCode? value)
     {
-        value = null;
-
-        var bare = string.Concat((text ?? "").Where(c => !IsFiller(c)).Select(AsciiUpper));
-
-        if (bare.Length == BodyLength + 1
-            && bare.AsSpan().IndexOfAnyExcept(Known) < 0
-            && Iso7064Mod37And36.IsValid(bare))
-        {
-            value = new RegisterCode(bare);
-        }
+        value = Bare(text ?? "") is { } bare && Iso7064Mod37And36.IsValid(bare) ? new RegisterCode(bare) : null;
 
         return value is not null;
+    }
+
+    /// <summary>The eight characters without what parts them, or null where they are others, more or fewer.</summary>
+    private static string? Bare(string text)
+    {
+        StringBuilder bare = new(BodyLength + 1);
+
+        foreach (var c in text)
+        {
+            if (IsFiller(c))
+            {
+                continue;
+            }
+
+            if (bare.Length > BodyLength || !Alphabet.Contains(AsciiUpper(c), StringComparison.Ordinal))
+            {
+                return null;
+            }
+
+            bare.Append(AsciiUpper(c));
+        }
+
+        return bare.Length == BodyLength + 1 ? bare.ToString() : null;
     }
 
     /// <summary>As shown and printed, in two groups of four.</summary>

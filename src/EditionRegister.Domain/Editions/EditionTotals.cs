@@ -52,7 +52,7 @@ public sealed record EditionTotals
             Proofs = Kinds(edition, kind => kind is { InTotal: true, InSize: false }),
             Total = readable ? Sum([.. edition.Numberings.Where(numbering => numbering.Kind is { InTotal: true })]) : null,
             SheetsPulled = Kinds(edition, kind => !kind.InTotal),
-            NeverPrinted = edition.Numberings.Where(numbering => numbering.Kind is { InTotal: true }).Sum(numbering => numbering.Numbers.Count(number => number.Fate == "never-printed")),
+            NeverPrinted = edition.Numberings.Where(numbering => numbering.Kind is { InTotal: true }).SelectMany(numbering => numbering.Numbers).Count(number => number.Fate == "never-printed"),
             LeftOut = work.Impressions.Count(sheet => sheet.Standing == "left-out"),
             Spare = work.Impressions.Count(sheet => sheet.Standing == "spare"),
         };

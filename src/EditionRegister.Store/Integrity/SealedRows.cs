@@ -32,14 +32,14 @@ internal sealed class SealedRows : IDisposable
         }
     }
 
-    public (byte[] Salt, byte[] Body)? Take(SealedName name)
+    public SealedFacts? Take(SealedName name)
     {
         if (!_more || Here != name)
         {
             return null;
         }
 
-        var facts = (_reader.BytesOrNone(2), _reader.BytesOrNone(3));
+        SealedFacts facts = new(name.Index, _reader.BytesOrNone(2), _reader.BytesOrNone(3));
         _more = _reader.Read();
 
         return facts;

@@ -48,9 +48,12 @@ internal static class TableComparison
             }
         }
 
-        foreach (var id in folded.Keys.Order())
+        if (folded.Count > 0)
         {
-            yield return Broken(table, id, "is missing from its table; the logbook says it is there.");
+            foreach (var id in folded.Keys.Order())
+            {
+                yield return Broken(table, id, "is missing from its table; the logbook says it is there.");
+            }
         }
     }
 

@@ -8,7 +8,7 @@ namespace EditionRegister.Store.Logbook;
 internal sealed record SealedFacts(int Index, byte[] Salt, byte[] Body);
 
 /// <summary>A sealed row by entry and place in it.</summary>
-internal readonly record struct SealedName(long N, int Index);
+internal sealed record SealedName(long N, int Index);
 
 /// <summary>
 /// The bytes of one entry, RFC 8785 form, format 1:

@@ -53,7 +53,7 @@ public sealed class SeveralWritersTests : IDisposable
     public void A_deed_gives_up_when_another_program_never_finishes()
     {
         using var other = HoldTheLock();
-        LogbookWriter writer = new(_register.Folder.Database, _register.Time, Randomness.System, by: null, _register.Said.Add) { Patience = TimeSpan.FromSeconds(2) };
+        LogbookWriter writer = new(_register.Folder.Database, _register.Time, Randomness.System, by: () => null, _register.Said.Add) { Patience = TimeSpan.FromSeconds(2) };
 
         var refused = Assert.Throws<RefusedException>(() => writer.Write("note", Note));
 
