@@ -68,6 +68,15 @@ public sealed record EditionTotals
 
     private static string Spans(List<Numbering> numberings) => string.Join(" and ", numberings.Select(numbering => numbering.Span));
 
-    private static long? Sum(List<Numbering> numberings) =>
-        numberings.Count == 0 || numberings.Any(numbering => numbering.Size is null or < 1) ? null : numberings.Sum(numbering => (long)numbering.Size!.Value);
+    private static long? Sum(List<Numbering> numberings)
+    {
+        long? sum = numberings.Count == 0 ? null : 0;
+
+        foreach (var numbering in numberings)
+        {
+            sum += numbering.Size is >= 1 ? numbering.Size : null;
+        }
+
+        return sum;
+    }
 }

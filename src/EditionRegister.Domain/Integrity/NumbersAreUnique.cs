@@ -59,7 +59,7 @@ public sealed class NumbersAreUnique : IRule
     private IEnumerable<Finding> BonsATirer(Work work, IEnumerable<PencilClaim> claims) =>
         from claim in claims
         where claim.Says.Kind == NumberingKind.BonATirer && claim.Says.Number is null && !claim.Sheet.IsDestroyed
-        group claim by claim.Numbering?.Id ?? 0 into same
+        group claim by Claimed(claim) into same
         let sheets = same.ToList()
         where sheets.Count > (sheets[0].Numbering?.Size ?? 1)
         select this.Query(

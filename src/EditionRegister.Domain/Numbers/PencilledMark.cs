@@ -52,14 +52,16 @@ internal sealed class PencilledMark
     // AP, A/P, A.P, A.P., A. P and A. P.
     private static PencilledMark Initials(string letters, NumberingKind kind)
     {
-        List<string> dotted = [letters[..1]];
+        var slashed = letters[..1];
+        List<string> dotted = [slashed];
 
         for (var at = 1; at < letters.Length; at++)
         {
+            slashed += $"/{letters[at]}";
             dotted = [.. dotted.SelectMany(before => new[] { $"{before}.{letters[at]}", $"{before}. {letters[at]}" })];
         }
 
-        return new(kind, isSpelled: false, [letters, string.Join('/', letters.ToCharArray()), .. dotted.SelectMany(text => new[] { text + ".", text })]);
+        return new(kind, isSpelled: false, [letters, slashed, .. dotted.SelectMany(text => new[] { text + ".", text })]);
     }
 
     private static PencilledMark Spelled(NumberingKind kind) => new(kind, isSpelled: true, [kind.Mark, kind.Mark.Replace('\'', '’')]);

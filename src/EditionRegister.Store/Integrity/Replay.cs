@@ -18,7 +18,7 @@ internal sealed class Replay(SqliteConnection connection)
     private readonly EntryReader _entry = new();
     private readonly Frontier _frontier = new();
     private readonly HashSet<SealedName> _missing = [];
-    private readonly Dictionary<SealedName, long> _erased = [];
+    private readonly Dictionary<SealedName, Subject> _erased = [];
     private readonly List<Finding> _findings = [];
     private long _last;
 
@@ -130,7 +130,7 @@ internal sealed class Replay(SqliteConnection connection)
 
         foreach (var name in _entry.Erased)
         {
-            _erased[name] = n;
+            _erased[name] = SubjectOf(n);
         }
     }
 
@@ -179,11 +179,11 @@ internal sealed class Replay(SqliteConnection connection)
             Sealed(name, "is gone, and no entry says that it was erased");
         }
 
-        foreach (var (name, n) in _erased)
+        foreach (var (name, entry) in _erased)
         {
             if (!_missing.Contains(name))
             {
-                Sealed(name, string.Create(CultureInfo.InvariantCulture, $"was erased by entry {n}, but is still there"));
+                Sealed(name, $"was erased by {entry}, but is still there");
             }
         }
     }

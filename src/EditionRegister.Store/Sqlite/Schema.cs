@@ -113,6 +113,6 @@ internal static class Schema
             ?? throw new InvalidOperationException($"The program ships no schema {name}.");
         using StreamReader reader = new(stream, Encoding.UTF8);
 
-        return reader.ReadToEnd().ReplaceLineEndings("\n");
+        return reader.ReadToEnd().Replace("\r\n", "\n", StringComparison.Ordinal);
     }
 }
