@@ -1,5 +1,4 @@
 using System.Diagnostics.CodeAnalysis;
-using System.Text;
 
 namespace EditionRegister.Domain.Codes;
 
@@ -52,7 +51,8 @@ public sealed record RegisterCode
     /// <summary>The eight characters without what parts them, or null where they are others, more or fewer.</summary>
     private static string? Bare(string text)
     {
-        StringBuilder bare = new(BodyLength + 1);
+        Span<char> bare = stackalloc char[BodyLength + 1];
+        var length = 0;
 
         foreach (var c in text)
         {
@@ -61,15 +61,15 @@ public sealed record RegisterCode
                 continue;
             }
 
-            if (bare.Length > BodyLength || !Alphabet.Contains(AsciiUpper(c), StringComparison.Ordinal))
+            if (length == bare.Length || !Alphabet.Contains(AsciiUpper(c), StringComparison.Ordinal))
             {
                 return null;
             }
 
-            bare.Append(AsciiUpper(c));
+            bare[length++] = AsciiUpper(c);
         }
 
-        return bare.Length == BodyLength + 1 ? bare.ToString() : null;
+        return length == bare.Length ? new string(bare) : null;
     }
 
     /// <summary>As shown and printed, in two groups of four.</summary>

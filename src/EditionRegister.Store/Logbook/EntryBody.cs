@@ -42,13 +42,9 @@ internal sealed class EntryBody
     /// <summary>The commitment to sealed bytes under a salt, base64url without padding.</summary>
     public static string Commit(ReadOnlySpan<byte> salt, ReadOnlySpan<byte> body)
     {
-        using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
-        hash.AppendData(salt);
-        hash.AppendData(body);
-        Span<byte> digest = stackalloc byte[SHA256.HashSizeInBytes];
-        hash.GetHashAndReset(digest);
+        byte[] salted = [.. salt, .. body];
 
-        return System.Buffers.Text.Base64Url.EncodeToString(digest);
+        return System.Buffers.Text.Base64Url.EncodeToString(SHA256.HashData(salted));
     }
 
     private static void WriteFacts(CanonicalWriter writer, RowFacts row, Keeping keeping)
