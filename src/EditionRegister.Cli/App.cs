@@ -9,7 +9,7 @@ namespace EditionRegister.Cli;
 internal static class App
 {
     public static int Run(IReadOnlyList<string> args, TextWriter output, TextWriter error, AppServices services) =>
-        Run(args, output, error, services, Commands.All);
+        Run(args, output, error, services, Commands.MeantBy(args));
 
     /// <summary>Takes the commands too, so that a test can bring one that fails.</summary>
     internal static int Run(

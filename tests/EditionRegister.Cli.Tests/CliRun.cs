@@ -19,7 +19,8 @@ internal sealed class CliRun : IDisposable
 
     public StringWriter Error { get; private set; } = new();
 
-    public IReadOnlyList<Func<CommandContext, Command>> Commands { get; set; } = Cli.Commands.All;
+    /// <summary>Commands of a test instead of the program's own.</summary>
+    public IReadOnlyList<Func<CommandContext, Command>>? Commands { get; set; }
 
     public FakeTimeProvider Time { get; } = new(new DateTimeOffset(2026, 3, 1, 10, 0, 0, TimeSpan.Zero));
 
@@ -39,7 +40,7 @@ internal sealed class CliRun : IDisposable
         Output = new StringWriter { NewLine = "\n" };
         Error = new StringWriter { NewLine = "\n" };
 
-        return App.Run(args, Output, Error, Services, Commands);
+        return Commands is null ? App.Run(args, Output, Error, Services) : App.Run(args, Output, Error, Services, Commands);
     }
 
     /// <summary>Runs a line as it is typed, beginning with "edreg"; says on stdout, stderr and by a number what came of it.</summary>

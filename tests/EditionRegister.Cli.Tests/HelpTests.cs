@@ -13,6 +13,16 @@ public sealed class HelpTests : IDisposable
 
     public void Dispose() => _cli.Dispose();
 
+    [Fact]
+    public void Finds_every_command_by_its_first_word()
+    {
+        var words = Commands.All.Select(create => create(Nobody()).Name).ToList();
+
+        var found = words.Select(word => Commands.MeantBy([word, "--help"]) is [var create] ? create(Nobody()).Name : "none");
+
+        Assert.Equal(words, found);
+    }
+
     [Theory]
     [MemberData(nameof(EveryCommand))]
     public void Shows_an_example_that_the_program_understands(string command)

@@ -18,7 +18,8 @@ internal static class CheckCommand
     private static int Check(Register register, Printer printer)
     {
         FindingTally tally = new();
-        var findings = ReadableFindings.Of(register).Select(tally.Count);
+        var check = register.CheckRegister;
+        var findings = ReadableFindings.Of(check).Select(tally.Count);
 
         printer.Show(
             text: () =>
@@ -28,12 +29,12 @@ internal static class CheckCommand
                     FindingText.Print(printer, finding);
                 }
 
-                printer.Line(tally.LastLine(ReadableFindings.Head(register)));
+                printer.Line(tally.LastLine(ReadableFindings.Head(register, check)));
             },
             json: json =>
             {
                 json.Each("findings", findings, finding => FindingText.Write(json, finding));
-                tally.Write(json, ReadableFindings.Head(register));
+                tally.Write(json, ReadableFindings.Head(register, check));
             });
 
         return tally.Contradictions > 0 ? ExitCode.Refused : ExitCode.Done;

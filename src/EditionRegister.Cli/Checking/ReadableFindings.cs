@@ -3,6 +3,7 @@ using EditionRegister.Domain.Documents;
 using EditionRegister.Domain.Integrity;
 using EditionRegister.Store.Integrity;
 using EditionRegister.UseCases;
+using EditionRegister.UseCases.Checking;
 
 namespace EditionRegister.Cli;
 
@@ -11,9 +12,9 @@ internal static class ReadableFindings
 {
     public static string Rule => FileRule.FileIsSound.Name;
 
-    public static IEnumerable<Finding> Of(Register register)
+    public static IEnumerable<Finding> Of(CheckRegister check)
     {
-        using var findings = register.CheckRegister.Run().GetEnumerator();
+        using var findings = check.Run().GetEnumerator();
 
         while (Next(findings) is { } finding)
         {
@@ -21,12 +22,12 @@ internal static class ReadableFindings
         }
     }
 
-    /// <summary>The logbook as it stands, or null where it cannot be read.</summary>
-    public static LogbookHead? Head(Register register)
+    /// <summary>The logbook as it stood when it was checked, or null where it cannot be read.</summary>
+    public static LogbookHead? Head(Register register, CheckRegister check)
     {
         try
         {
-            return register.LookAround.Head();
+            return check.Head ?? register.LookAround.Head();
         }
         catch (RefusedException)
         {

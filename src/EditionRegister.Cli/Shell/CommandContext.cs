@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Globalization;
 using EditionRegister.Domain.Dates;
 using EditionRegister.Domain.Text;
 using EditionRegister.Store;
@@ -32,7 +33,7 @@ internal sealed class CommandContext(AppServices services, TextWriter output, Te
     public string RegisterFolder(ParseResult line) => KnownRegister = RegisterFinder.Find(line.GetValue(Global.Register), Services);
 
     /// <summary>The id of the person named by --by, or null for the one the register's settings name.</summary>
-    public long? By(ParseResult line) => line.GetValue(Global.By);
+    public long? By(ParseResult line) => line.GetValue(Global.By) is { } number ? long.Parse(number, CultureInfo.InvariantCulture) : null;
 
     /// <summary>The register the command is about, open.</summary>
     /// <exception cref="Domain.RefusedException">It is not there, cannot be opened, or does not know the person named by --by.</exception>

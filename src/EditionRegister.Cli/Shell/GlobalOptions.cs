@@ -20,7 +20,8 @@ internal sealed class GlobalOptions
         Recursive = true,
     };
 
-    public Option<long?> By { get; } = new("--by")
+    /// <summary>A person's number as typed: whole and above nothing.</summary>
+    public Option<string?> By { get; } = new("--by")
     {
         HelpName = "PERSON",
         Description = "The number of the person who does this. Else the one register.toml names.",
@@ -30,14 +31,16 @@ internal sealed class GlobalOptions
 
     public IReadOnlyList<Option> All => [Register, Json, By];
 
-    private static long? PersonNumber(ArgumentResult given)
+    private static string? PersonNumber(ArgumentResult given)
     {
-        if (long.TryParse(given.Tokens[0].Value, NumberStyles.None, CultureInfo.InvariantCulture, out var id) && id > 0)
+        var typed = given.Tokens[0].Value;
+
+        if (long.TryParse(typed, NumberStyles.None, CultureInfo.InvariantCulture, out var id) && id > 0)
         {
-            return id;
+            return typed;
         }
 
-        given.AddError($"--by takes a person's number, such as 2, and “{given.Tokens[0].Value}” is none.");
+        given.AddError($"--by takes a person's number, such as 2, and “{typed}” is none.");
 
         return null;
     }

@@ -1,5 +1,3 @@
-using System.Buffers;
-
 namespace EditionRegister.Domain.Codes;
 
 /// <summary>The check character of ISO/IEC 7064 MOD 37,36: one of 0-9 and A-Z, behind a text of the same characters.</summary>
@@ -7,7 +5,6 @@ public static class Iso7064Mod37And36
 {
     private const string Alphabet = "0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ";
     private const int Modulus = 36;
-    private static readonly SearchValues<char> Known = SearchValues.Create(Alphabet);
 
     /// <summary>The character that belongs behind <paramref name="body"/>.</summary>
     /// <exception cref="ArgumentException">The body holds something else than 0-9 and A-Z.</exception>
@@ -33,8 +30,21 @@ public static class Iso7064Mod37And36
     /// <summary>Whether the last character is the check character of all before it. False for anything but 0-9 and A-Z.</summary>
     public static bool IsValid(ReadOnlySpan<char> text) =>
         text.Length >= 2
-        && text.IndexOfAnyExcept(Known) < 0
+        && IsKnown(text)
         && CheckCharacter(text[..^1]) == text[^1];
+
+    private static bool IsKnown(ReadOnlySpan<char> text)
+    {
+        foreach (var character in text)
+        {
+            if (!char.IsAsciiDigit(character) && !char.IsAsciiLetterUpper(character))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
 
     private static int Next(int product, int value)
     {

@@ -1,4 +1,3 @@
-using System.Buffers;
 using System.Diagnostics.CodeAnalysis;
 
 namespace EditionRegister.Domain.Codes;
@@ -13,7 +12,6 @@ public sealed record RegisterCode
     public const string Alphabet = "23456789ABCDEFGHJKLMNPQRSTUVWXYZ";
 
     private const int BodyLength = 7;
-    private static readonly SearchValues<char> Known = SearchValues.Create(Alphabet);
 
     private RegisterCode(string text) => Text = text;
 
@@ -45,18 +43,33 @@ public sealed record RegisterCode
     /// <summary>Reads a code as people type it: case, spaces and hyphens do not matter, every character does.</summary>
     public static bool TryParse(string? text, [NotNullWhen(true)] out RegisterCode? value)
     {
-        value = null;
-
-        var bare = string.Concat((text ?? "").Where(c => !IsFiller(c)).Select(AsciiUpper));
-
-        if (bare.Length == BodyLength + 1
-            && bare.AsSpan().IndexOfAnyExcept(Known) < 0
-            && Iso7064Mod37And36.IsValid(bare))
-        {
-            value = new RegisterCode(bare);
-        }
+        value = Bare(text ?? "") is { } bare && Iso7064Mod37And36.IsValid(bare) ? new RegisterCode(bare) : null;
 
         return value is not null;
+    }
+
+    /// <summary>The eight characters without what parts them, or null where they are others, more or fewer.</summary>
+    private static string? Bare(string text)
+    {
+        Span<char> bare = stackalloc char[BodyLength + 1];
+        var length = 0;
+
+        foreach (var c in text)
+        {
+            if (IsFiller(c))
+            {
+                continue;
+            }
+
+            if (length == bare.Length || !Alphabet.Contains(AsciiUpper(c), StringComparison.Ordinal))
+            {
+                return null;
+            }
+
+            bare[length++] = AsciiUpper(c);
+        }
+
+        return length == bare.Length ? new string(bare) : null;
     }
 
     /// <summary>As shown and printed, in two groups of four.</summary>

@@ -19,7 +19,7 @@ public static class DateInWords
             return null;
         }
 
-        if (Day(from) is { } first && Day(to) is { } last && first.Year == last.Year)
+        if (IsoDay.Read(from) is { } first && IsoDay.Read(to) is { } last && first.Year == last.Year)
         {
             return first.Month == last.Month
                 ? string.Create(CultureInfo.InvariantCulture, $"{first.Day} to {Moment(to)}")
@@ -37,7 +37,7 @@ public static class DateInWords
         {
             [var year] when IsNumber(year, 4) => year,
             [var year, var month] when IsNumber(year, 4) && IsNumber(month, 2) => Part(year, int.Parse(month, CultureInfo.InvariantCulture)),
-            _ => Day(plain) is { } day ? string.Create(CultureInfo.InvariantCulture, $"{day.Day} {MonthOf(day.Month)} {day.Year}") : null,
+            _ => IsoDay.Read(plain) is { } day ? string.Create(CultureInfo.InvariantCulture, $"{day.Day} {MonthOf(day.Month)} {day.Year}") : null,
         };
 
         return words is null ? null : doubt + words;
@@ -53,7 +53,4 @@ public static class DateInWords
     private static string MonthOf(int month) => CultureInfo.InvariantCulture.DateTimeFormat.GetMonthName(month);
 
     private static bool IsNumber(string text, int digits) => text.Length == digits && text.All(char.IsAsciiDigit);
-
-    private static DateOnly? Day(string text) =>
-        DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) ? day : null;
 }

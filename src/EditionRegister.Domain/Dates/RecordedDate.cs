@@ -9,9 +9,9 @@ public sealed record RecordedDate(string? Text, string? EarliestText, string? La
 
     public bool IsKnown => Text is not null;
 
-    public DateOnly? Earliest => Day(EarliestText);
+    public DateOnly? Earliest => IsoDay.Read(EarliestText);
 
-    public DateOnly? Latest => Day(LatestText);
+    public DateOnly? Latest => IsoDay.Read(LatestText);
 
     public static RecordedDate On(DateOnly day) => Of(Iso(day), day, day);
 
@@ -30,7 +30,4 @@ public sealed record RecordedDate(string? Text, string? EarliestText, string? La
     public override string ToString() => Text ?? "date not known";
 
     private static string Iso(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
-
-    private static DateOnly? Day(string? text) =>
-        DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) ? day : null;
 }

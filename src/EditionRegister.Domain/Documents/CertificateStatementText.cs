@@ -69,7 +69,7 @@ public static class CertificateStatementText
     private static CertificateStatement Read(JsonElement json) => new()
     {
         Heading = Text(json, "heading"),
-        Lines = [.. json.GetProperty("lines").EnumerateArray().Select(line => new StatementLine(Text(line, "key"), Text(line, "label"), Text(line, "value")))],
+        Lines = Lines(json.GetProperty("lines")),
         Code = Text(json, "code"),
         Serial = Text(json, "serial"),
         Issued = Text(json, "issued"),
@@ -83,6 +83,18 @@ public static class CertificateStatementText
         Page = PageSize.Of(Text(json, "page")) ?? throw new JsonException(),
         Supersedes = json.GetProperty("supersedes").GetString(),
     };
+
+    private static List<StatementLine> Lines(JsonElement json)
+    {
+        List<StatementLine> lines = [];
+
+        foreach (var line in json.EnumerateArray())
+        {
+            lines.Add(new StatementLine(Text(line, "key"), Text(line, "label"), Text(line, "value")));
+        }
+
+        return lines;
+    }
 
     private static string Text(JsonElement json, string name) => json.GetProperty(name).GetString() ?? throw new JsonException();
 }

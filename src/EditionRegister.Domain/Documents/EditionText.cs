@@ -35,10 +35,14 @@ internal static class EditionText
     private static string NeverPrinted(Edition edition) => string.Concat(
         from numbering in edition.Numberings
         where numbering.Kind is { InSize: true }
-        from fate in new[] { (Word: "never-printed", One: "was never printed", Many: "were never printed"), (Word: "void", One: "is void", Many: "are void") }
-        let numbers = numbering.Numbers.Where(number => number.Fate == fate.Word).Select(number => number.Ordinal).ToList()
-        where numbers.Count > 0
-        select $"; {InWords.Numbers(numbering, numbers)} {(numbers.Count == 1 ? fate.One : fate.Many)}");
+        select Fated(numbering, "never-printed", "was never printed", "were never printed") + Fated(numbering, "void", "is void", "are void"));
+
+    private static string Fated(Numbering numbering, string fate, string one, string many)
+    {
+        var numbers = numbering.Numbers.Where(number => number.Fate == fate).ToList();
+
+        return numbers.Count == 0 ? "" : $"; {InWords.Numbers(numbering, numbers.Select(number => number.Ordinal))} {(numbers.Count == 1 ? one : many)}";
+    }
 
     public static string Proofs(Work work, Edition? edition)
     {

@@ -24,11 +24,13 @@ internal static class MatrixText
 
     public static string Fates(IReadOnlyList<Matrix> matrices) => matrices.Count == 0
         ? CertificateFacts.NotKnown
-        : string.Join("; ", matrices.CountBy(matrix => (matrix.Called, Fate(matrix))).Select(same => $"{Several(same.Key.Called, same.Value)} {same.Key.Item2}"))
+        : string.Join("; ", matrices.GroupBy(Ended).Select(same => $"{Several(same.Key.Called, same.Count())} {same.Key.Fate}"))
             + (matrices.Any(IsNoMore) ? NoMore : "");
 
     /// <summary>What a certificate said was still to be decided may have been decided since, and both were true.</summary>
     public static bool IsStillOpen(string value) => value.Contains(NotYet, StringComparison.Ordinal) || value.Contains(CertificateFacts.NotKnown, StringComparison.Ordinal);
+
+    private static CalledFate Ended(Matrix matrix) => new(matrix.Called, Fate(matrix));
 
     private static string Several(string called, int count) => count == 1 ? called
         : $"{InWords.Figure(count)} {(called == "matrix" ? "matrices" : called + "s")}";
@@ -49,4 +51,7 @@ internal static class MatrixText
     };
 
     private static bool IsNoMore(Matrix matrix) => matrix.Fate is "cut-away-in-printing" or "cut-up" or "regrained-or-reclaimed";
+
+    /// <summary>Matrices called alike that came to the same end are told together.</summary>
+    private sealed record CalledFate(string Called, string Fate);
 }

@@ -29,6 +29,20 @@ public sealed record Edition(
     /// <summary>All impressions the edition may have: its size and every proof that counts in the total.</summary>
     public int? Total => Sum(numbering => numbering.Kind is { InTotal: true });
 
+    /// <summary>The numbering of that id, or null where this edition has none.</summary>
+    public Numbering? Find(long? numbering)
+    {
+        foreach (var one in Numberings)
+        {
+            if (one.Id == numbering)
+            {
+                return one;
+            }
+        }
+
+        return null;
+    }
+
     private int? Sum(Func<Numbering, bool> counts)
     {
         var counted = Numberings.Where(counts).ToList();

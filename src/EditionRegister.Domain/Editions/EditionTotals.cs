@@ -52,7 +52,7 @@ public sealed record EditionTotals
             Proofs = Kinds(edition, kind => kind is { InTotal: true, InSize: false }),
             Total = readable ? Sum([.. edition.Numberings.Where(numbering => numbering.Kind is { InTotal: true })]) : null,
             SheetsPulled = Kinds(edition, kind => !kind.InTotal),
-            NeverPrinted = edition.Numberings.Where(numbering => numbering.Kind is { InTotal: true }).Sum(numbering => numbering.Numbers.Count(number => number.Fate == "never-printed")),
+            NeverPrinted = edition.Numberings.Where(numbering => numbering.Kind is { InTotal: true }).SelectMany(numbering => numbering.Numbers).Count(number => number.Fate == "never-printed"),
             LeftOut = work.Impressions.Count(sheet => sheet.Standing == "left-out"),
             Spare = work.Impressions.Count(sheet => sheet.Standing == "spare"),
         };
@@ -68,6 +68,15 @@ public sealed record EditionTotals
 
     private static string Spans(List<Numbering> numberings) => string.Join(" and ", numberings.Select(numbering => numbering.Span));
 
-    private static long? Sum(List<Numbering> numberings) =>
-        numberings.Count == 0 || numberings.Any(numbering => numbering.Size is null or < 1) ? null : numberings.Sum(numbering => (long)numbering.Size!.Value);
+    private static long? Sum(List<Numbering> numberings)
+    {
+        long? sum = numberings.Count == 0 ? null : 0;
+
+        foreach (var numbering in numberings)
+        {
+            sum += numbering.Size is >= 1 ? numbering.Size : null;
+        }
+
+        return sum;
+    }
 }

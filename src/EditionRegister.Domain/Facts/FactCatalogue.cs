@@ -88,6 +88,15 @@ public static class FactCatalogue
     /// <summary>A date as written, with the earliest and latest day it can mean.</summary>
     private static Fact[] Date(string name) => [Text(name), Text(name + "_earliest"), Text(name + "_latest")];
 
-    private static FactTable[] Number((string Name, Fact[] Facts)[] tables) =>
-        [.. tables.Select((table, index) => new FactTable(index, table.Name, table.Facts))];
+    private static FactTable[] Number((string Name, Fact[] Facts)[] tables)
+    {
+        var numbered = new FactTable[tables.Length];
+
+        for (var index = 0; index < tables.Length; index++)
+        {
+            numbered[index] = new FactTable(index, tables[index].Name, tables[index].Facts);
+        }
+
+        return numbered;
+    }
 }

@@ -44,17 +44,17 @@ public sealed class ChainsHold : IRule
             yield return $"In the {chain} of {Sheet(work, sheet)} the links are not numbered from one without a gap: link {InWords.Figure(steps.IndexOf(gap) + 1L)} is numbered {InWords.Figure(gap.Ordinal)}.";
         }
 
-        foreach (var (before, step) in steps.Zip(steps.Skip(1)))
+        for (var at = 1; at < steps.Count; at++)
         {
-            if (!Equals(step.From, before.To))
+            if (!Equals(steps[at].From, steps[at - 1].To))
             {
-                yield return Break(work, sheet, before, step);
+                yield return Break(work, sheet, steps[at - 1], steps[at]);
             }
         }
 
-        foreach (var (before, step) in BackInTime(steps))
+        foreach (var sentence in BackInTime(work, sheet, steps))
         {
-            yield return $"{work.CalledSheet(sheet)} was {step.What} ({step.Date}) before it was {before.What} ({before.Date}), though recorded after it.";
+            yield return sentence;
         }
     }
 
@@ -70,7 +70,7 @@ public sealed class ChainsHold : IRule
     private static string Namesake(string from, string was) => from == was ? " (another of that name)" : "";
 
     /// <summary>Each link against the one before it that surely happened last.</summary>
-    private static IEnumerable<(ChainStep Before, ChainStep Step)> BackInTime(List<ChainStep> steps)
+    private static IEnumerable<string> BackInTime(Work work, Impression sheet, List<ChainStep> steps)
     {
         ChainStep? latest = null;
 
@@ -78,7 +78,7 @@ public sealed class ChainsHold : IRule
         {
             if (latest is not null && step.Date.SurelyBefore(latest.Date))
             {
-                yield return (latest, step);
+                yield return $"{work.CalledSheet(sheet)} was {step.What} ({step.Date}) before it was {latest.What} ({latest.Date}), though recorded after it.";
             }
 
             latest = step.Date.Earliest is { } day && (latest is null || day > latest.Date.Earliest) ? step : latest;
@@ -92,10 +92,18 @@ public sealed class ChainsHold : IRule
         where step.Date.SurelyBefore(run.Printed)
         select $"{work.CalledSheet(sheet)} was {step.What} ({step.Date}) before it was printed ({run.Printed}).";
 
-    private static IEnumerable<string> AfterGone(Work work, Impression sheet) =>
-        from pair in sheet.Whereabouts.Zip(sheet.Whereabouts.Skip(1))
-        where pair.First.To.State == "gone" && pair.Second.Kind != "found"
-        select $"{work.CalledSheet(sheet)} was {MoveKind.Of(pair.Second.Kind)?.Name ?? pair.Second.Kind} after it was gone for good ({MoveKind.Of(pair.First.Kind)?.Name ?? pair.First.Kind}, {pair.First.Moved}).";
+    private static IEnumerable<string> AfterGone(Work work, Impression sheet)
+    {
+        for (var at = 1; at < sheet.Whereabouts.Count; at++)
+        {
+            var (before, link) = (sheet.Whereabouts[at - 1], sheet.Whereabouts[at]);
+
+            if (before.To.State == "gone" && link.Kind != "found")
+            {
+                yield return $"{work.CalledSheet(sheet)} was {MoveKind.Of(link.Kind)?.Name ?? link.Kind} after it was gone for good ({MoveKind.Of(before.Kind)?.Name ?? before.Kind}, {before.Moved}).";
+            }
+        }
+    }
 
     private static IEnumerable<string> SoldToItsOwner(Work work, Impression sheet) =>
         from link in sheet.Ownership

@@ -20,12 +20,12 @@ public sealed class ClosedEditionsAreAccountedFor : IRule
 
     private IEnumerable<Finding> NumbersLeftOpen(Work work, Edition edition) =>
         from numbering in edition.Numberings
-        let given = work.Impressions.Where(sheet => sheet.Numbering == numbering.Id).Select(sheet => sheet.Number).ToHashSet()
-        let open = numbering.Numbers.Where(number => number.Fate == "open" && !given.Contains(number.Ordinal)).Select(number => number.Ordinal).ToList()
+        let given = work.Given(numbering)
+        let open = numbering.Numbers.Where(number => number.Fate == "open" && !given.Contains(number.Ordinal)).ToList()
         where open.Count > 0
         select this.Contradiction(
             work.SubjectOf(edition, numbering),
-            $"{InWords.Numbers(numbering, open)} of {work.CalledEdition(edition)} {(open.Count == 1 ? "is" : "are")} open, though the edition is closed.",
+            $"{InWords.Numbers(numbering, open.Select(number => number.Ordinal))} of {work.CalledEdition(edition)} {(open.Count == 1 ? "is" : "are")} open, though the edition is closed.",
             "Give the number to its sheet, or say that it was never printed, is void, elsewhere or unknown.");
 
     private IEnumerable<Finding> MatricesUndecided(Work work, Edition edition) =>

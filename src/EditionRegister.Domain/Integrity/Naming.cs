@@ -45,8 +45,12 @@ internal static class Naming
             sheet.Id,
             work.NumberShown(sheet) is { } number ? $"{work.CalledEdition(work.EditionOf(sheet))} {number} ({sheet.ShownCode})" : $"{work.Called} ({sheet.ShownCode})");
 
-        public IEnumerable<(Edition Edition, Numbering Numbering)> Numberings =>
-            from edition in work.Editions from numbering in edition.Numberings select (edition, numbering);
+        public IEnumerable<NumberingPlace> Numberings =>
+            from edition in work.Editions from numbering in edition.Numberings select new NumberingPlace(edition, numbering);
+
+        /// <summary>The sheets that have a number of this numbering, by that number.</summary>
+        public ILookup<int, Impression> Given(Numbering numbering) =>
+            work.Impressions.Where(sheet => sheet.Numbering == numbering.Id && sheet.Number is not null).ToLookup(sheet => sheet.Number!.Value);
     }
 
     extension(Impression sheet)

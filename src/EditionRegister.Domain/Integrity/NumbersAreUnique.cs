@@ -25,7 +25,7 @@ public sealed class NumbersAreUnique : IRule
     private IEnumerable<Finding> Pencilled(Work work, IEnumerable<PencilClaim> claims) =>
         from claim in claims
         where claim.Says.Number is not null
-        group claim by Place(claim) into same
+        group claim by Claimed(claim) into same
         where same.Count() > 1
         let sheets = same.ToList()
         let number = sheets[0].Numbering?.Spell(sheets[0].Says.Number) ?? sheets[0].Says.ToString()
@@ -36,12 +36,12 @@ public sealed class NumbersAreUnique : IRule
             Remedy);
 
     // Of someone else's edition we may hold sheets of two editions under one roof: there the size beside the number tells them apart.
-    private static (long? Numbering, string Kind, string Notation, int? Number, int? Of) Place(PencilClaim claim) => (
-        claim.Numbering?.Id,
+    private static ClaimedNumber Claimed(PencilClaim claim) => new(
+        claim.Numbering?.Id ?? 0,
         claim.Says.Kind.Word,
         claim.Says.Notation.Word,
-        claim.Says.Number,
-        claim.Edition is { IsWhole: true } ? null : claim.Says.Of);
+        claim.Says.Number ?? 0,
+        claim.Edition is { IsWhole: true } ? 0 : claim.Says.Of ?? 0);
 
     private static Severity Gravity(List<PencilClaim> sheets) =>
         sheets.Count(claim => !claim.Sheet.IsDestroyed) < 2 ? Severity.Note
@@ -59,7 +59,7 @@ public sealed class NumbersAreUnique : IRule
     private IEnumerable<Finding> BonsATirer(Work work, IEnumerable<PencilClaim> claims) =>
         from claim in claims
         where claim.Says.Kind == NumberingKind.BonATirer && claim.Says.Number is null && !claim.Sheet.IsDestroyed
-        group claim by claim.Numbering?.Id into same
+        group claim by Claimed(claim) into same
         let sheets = same.ToList()
         where sheets.Count > (sheets[0].Numbering?.Size ?? 1)
         select this.Query(
@@ -70,11 +70,16 @@ public sealed class NumbersAreUnique : IRule
     private IEnumerable<Finding> Given(Work work) =>
         from sheet in work.Impressions
         where sheet.Numbering is not null && sheet.Number is not null
-        group sheet by (sheet.Numbering, sheet.Number) into same
+        group sheet by new GivenNumber(sheet.Numbering!.Value, sheet.Number!.Value) into same
         where same.Count() > 1
         let sheets = same.ToList()
         select this.Contradiction(
             work.SubjectOf(sheets[0]),
             $"{work.NumberShown(sheets[0])} of {work.CalledEdition(work.EditionOf(sheets[0]))} is given to {InWords.Figure(sheets.Count)} sheets: {InWords.List([.. sheets.Select(sheet => sheet.ShownCode)])}.",
             "Correct the record of the sheet whose number was mistyped.");
+
+    /// <summary>What two sheets must not both bear; 0 where nothing is said.</summary>
+    private sealed record ClaimedNumber(long Numbering, string Kind, string Notation, int Number, int Of);
+
+    private sealed record GivenNumber(long Numbering, int Number);
 }

@@ -17,15 +17,14 @@ internal sealed record PencilClaim(Impression Sheet, PencilledNumber Says, Editi
         let says = sheet.Read(work.NumberingOf(sheet)?.Notation)
         where says is not null
         let place = Place(work, sheet, says)
-        select new PencilClaim(sheet, says, place.Edition, place.Numbering);
+        select new PencilClaim(sheet, says, place?.Edition, place?.Numbering);
 
-    private static (Edition? Edition, Numbering? Numbering) Place(Work work, Impression sheet, PencilledNumber says)
+    private static NumberingPlace? Place(Work work, Impression sheet, PencilledNumber says)
     {
         var open = work.Numberings.Where(place => Fits(place.Numbering, says)).ToList();
 
-        return open.FirstOrDefault(place => place.Numbering.Id == sheet.Numbering) is { Numbering: not null } own ? own
-            : open.Where(place => Within(work, sheet, place.Edition) && SizeFits(place.Numbering, says)).ToList() is [var only] ? only
-            : (null, null);
+        return open.FirstOrDefault(place => place.Numbering.Id == sheet.Numbering)
+            ?? (open.Where(place => Within(work, sheet, place.Edition) && SizeFits(place.Numbering, says)).ToList() is [var only] ? only : null);
     }
 
     private static bool Within(Work work, Impression sheet, Edition edition) => (work.EditionOf(sheet) ?? edition) == edition;

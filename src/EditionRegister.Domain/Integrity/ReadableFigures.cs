@@ -34,17 +34,32 @@ internal static class ReadableFigures
         }
     }
 
-    private static IEnumerable<Unreadable> OfRun(Subject subject, PrintRun run)
-    {
-        (string What, int? Count)[] counts = [("sheets started", run.Started), ("sheets spoiled", run.Spoiled), ("unused sheets", run.Unused), ("sheets held out", run.HeldOut)];
-        (string What, long? Length)[] lengths =
-            [("height of the image", run.ImageHeight), ("width of the image", run.ImageWidth), ("height of the sheet", run.SheetHeight), ("width of the sheet", run.SheetWidth)];
+    private static IEnumerable<Unreadable> OfRun(Subject subject, PrintRun run) =>
+    [
+        .. Count(subject, "sheets started", run.Started),
+        .. Count(subject, "sheets spoiled", run.Spoiled),
+        .. Count(subject, "unused sheets", run.Unused),
+        .. Count(subject, "sheets held out", run.HeldOut),
+        .. Length(subject, "height of the image", run.ImageHeight),
+        .. Length(subject, "width of the image", run.ImageWidth),
+        .. Length(subject, "height of the sheet", run.SheetHeight),
+        .. Length(subject, "width of the sheet", run.SheetWidth),
+    ];
 
-        return
-        [
-            .. counts.Where(count => count.Count < 0).Select(count => new Unreadable(subject, $"The count of {count.What} of {subject} is {InWords.Figure(count.Count!.Value)}, less than none.")),
-            .. lengths.Where(length => length.Length <= 0).Select(length => new Unreadable(subject, $"The {length.What} of {subject} is {InWords.Figure(length.Length!.Value)} micrometres, and a length is more than nothing.")),
-        ];
+    private static IEnumerable<Unreadable> Count(Subject subject, string what, int? count)
+    {
+        if (count < 0)
+        {
+            yield return new(subject, $"The count of {what} of {subject} is {InWords.Figure(count.Value)}, less than none.");
+        }
+    }
+
+    private static IEnumerable<Unreadable> Length(Subject subject, string what, long? micrometres)
+    {
+        if (micrometres <= 0)
+        {
+            yield return new(subject, $"The {what} of {subject} is {InWords.Figure(micrometres.Value)} micrometres, and a length is more than nothing.");
+        }
     }
 
     private static IEnumerable<Unreadable> OfSheet(Subject subject, Impression sheet) =>

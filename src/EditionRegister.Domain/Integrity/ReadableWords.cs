@@ -11,6 +11,14 @@ internal static class ReadableWords
 {
     private static readonly string[] Whats = ["block", "plate", "stone", "screen", "stencil", "other"];
     private static readonly string[] YesNo = ["yes", "no", "unknown"];
+    private static readonly string[] NumberFates = ["open", "never-printed", "void", "elsewhere", "unknown"];
+    private static readonly string[] Standings = ["pulled", "kept", "spare", "left-out", "held-out"];
+    private static readonly string[] ForSale = ["by-custom", "yes", "no", "unknown"];
+    private static readonly string[] Sides = ["front", "back", "unknown"];
+    private static readonly string[] Manners = ["written", "stamped", "embossed", "unknown"];
+    private static readonly string[] Positions = ["placed", "with", "unknown", "gone"];
+    private static readonly string[] Owners = ["known", "unknown"];
+    private static readonly string[] Documents = ["valid", "superseded", "withdrawn"];
 
     private static readonly string[] MatrixFates =
         ["undecided", "cut-away-in-printing", "cancelled", "kept-uncancelled", "regrained-or-reclaimed", "cut-up", "lost", "given-away", "unknown"];
@@ -60,25 +68,27 @@ internal static class ReadableWords
         .. Word(subject, "kind of numbering", numbering.KindWord, [.. NumberingKind.All.Select(kind => kind.Word)]),
         .. Word(subject, "notation", numbering.NotationWord, [.. Notation.All.Select(notation => notation.Word)]),
         .. Word(subject, "state of the size", numbering.SizeState, "stated", "open", "unknown"),
-        .. numbering.Numbers.SelectMany(number => Word(subject, $"fate of {numbering.Spelled(number.Ordinal)}", number.Fate, "open", "never-printed", "void", "elsewhere", "unknown")),
+        .. numbering.Numbers
+            .Where(number => !NumberFates.Contains(number.Fate))
+            .SelectMany(number => Word(subject, $"fate of {numbering.Spelled(number.Ordinal)}", number.Fate, NumberFates)),
     ];
 
     private static IEnumerable<Unreadable> OfSheet(Subject subject, Impression sheet) =>
     [
-        .. Word(subject, "standing", sheet.Standing, "pulled", "kept", "spare", "left-out", "held-out"),
+        .. Word(subject, "standing", sheet.Standing, Standings),
         .. sheet.Fault is null ? [] : Word(subject, "fault", sheet.Fault, [.. Fault.All.Select(fault => fault.Word)]),
         .. Word(subject, "signed", sheet.Signed, YesNo),
-        .. Word(subject, "for sale", sheet.ForSale, "by-custom", "yes", "no", "unknown"),
-        .. sheet.Inscriptions.SelectMany(inscription => Word(subject, "side of an inscription", inscription.Side, "front", "back", "unknown")),
-        .. sheet.Inscriptions.SelectMany(inscription => Word(subject, "manner of an inscription", inscription.Manner, "written", "stamped", "embossed", "unknown")),
-        .. sheet.Whereabouts.SelectMany(link => Move(subject, link.Kind, "whereabouts").Concat(Word(subject, "position", link.To.State, "placed", "with", "unknown", "gone"))),
-        .. sheet.Ownership.SelectMany(link => Move(subject, link.Kind, "ownership").Concat(Word(subject, "owner", link.To.State, "known", "unknown"))),
+        .. Word(subject, "for sale", sheet.ForSale, ForSale),
+        .. sheet.Inscriptions.SelectMany(inscription => Word(subject, "side of an inscription", inscription.Side, Sides)),
+        .. sheet.Inscriptions.SelectMany(inscription => Word(subject, "manner of an inscription", inscription.Manner, Manners)),
+        .. sheet.Whereabouts.SelectMany(link => Move(subject, link.Kind, "whereabouts").Concat(Word(subject, "position", link.To.State, Positions))),
+        .. sheet.Ownership.SelectMany(link => Move(subject, link.Kind, "ownership").Concat(Word(subject, "owner", link.To.State, Owners))),
         .. sheet.Documents.SelectMany(document => OfDocument(subject, document)),
     ];
 
     private static IEnumerable<Unreadable> OfDocument(Subject subject, IssuedDocument document) =>
     [
-        .. Word(subject, document.Serial.Length == 0 ? "standing of a document" : $"standing of {document.Serial}", document.Standing, "valid", "superseded", "withdrawn"),
+        .. Word(subject, document.Serial.Length == 0 ? "standing of a document" : $"standing of {document.Serial}", document.Standing, Documents),
         .. Given(subject, "serial of a document", document.Serial),
         .. Given(subject, "kind of a document", document.Kind),
     ];

@@ -1,4 +1,5 @@
 using EditionRegister.Domain.Editions;
+using EditionRegister.Domain.Impressions;
 using EditionRegister.Domain.Works;
 
 namespace EditionRegister.Domain.Integrity;
@@ -23,13 +24,13 @@ public sealed class TotalsMatch : IRule
 
     private IEnumerable<Finding> NumbersAreThere(Work work, Edition edition, Numbering numbering)
     {
-        var counted = numbering.Numbers.CountBy(number => number.Ordinal).ToDictionary();
+        var listed = numbering.Numbers.ToLookup(number => number.Ordinal);
         var subject = work.SubjectOf(edition, numbering);
         var of = $"of {work.CalledEdition(edition)}";
 
-        if (counted.Where(number => number.Value > 1).Select(number => number.Key).ToList() is { Count: > 0 } twice)
+        if (listed.Where(same => same.Count() > 1).ToList() is { Count: > 0 } twice)
         {
-            yield return this.Contradiction(subject, $"{InWords.Numbers(numbering, twice)} {of} {Is(twice)} there more than once in the list of numbers.", LookAgain);
+            yield return this.Contradiction(subject, $"{Numbers(numbering, twice)} {of} {Is(twice.Count)} there more than once in the list of numbers.", LookAgain);
         }
 
         if (numbering.Size is not { } size || !edition.IsWhole)
@@ -37,29 +38,44 @@ public sealed class TotalsMatch : IRule
             yield break;
         }
 
-        if (Missing(counted, size) is { Count: > 0 } missing)
+        if (Missing(listed, size) is { Count: > 0 } missing)
         {
-            yield return this.Contradiction(subject, $"{InWords.Numbers(numbering, missing)} {of} {Is(missing)} missing from the list of numbers, which should run {Run(numbering, size)}.", LookAgain);
+            yield return this.Contradiction(subject, $"{InWords.Numbers(numbering, missing)} {of} {Is(missing.Count)} missing from the list of numbers, which should run {Run(numbering, size)}.", LookAgain);
         }
 
-        if (counted.Keys.Where(number => number < 1 || number > size).ToList() is { Count: > 0 } beyond)
+        if (listed.Where(same => same.Key < 1 || same.Key > size).ToList() is { Count: > 0 } beyond)
         {
-            yield return this.Contradiction(subject, $"{InWords.Numbers(numbering, beyond)} {of} {Is(beyond)} in the list of numbers, which should run {Run(numbering, size)}.", LookAgain);
+            yield return this.Contradiction(subject, $"{Numbers(numbering, beyond)} {of} {Is(beyond.Count)} in the list of numbers, which should run {Run(numbering, size)}.", LookAgain);
         }
     }
 
     // A size that damage made huge is told by its first gap, not by a list of two thousand million numbers.
-    private static List<int> Missing(Dictionary<int, int> counted, int size) =>
-        [.. Enumerable.Range(1, Math.Clamp(size, 0, counted.Count + 9_999)).Where(number => !counted.ContainsKey(number))];
+    private static List<int> Missing(ILookup<int, NumberSlot> listed, int size)
+    {
+        List<int> missing = [];
 
-    private static string Is(List<int> numbers) => numbers.Count == 1 ? "is" : "are";
+        for (var number = 1; number <= Math.Min(size, listed.Count + 9_999); number++)
+        {
+            if (!listed.Contains(number))
+            {
+                missing.Add(number);
+            }
+        }
+
+        return missing;
+    }
+
+    private static string Numbers(Numbering numbering, IEnumerable<IGrouping<int, NumberSlot>> slots) =>
+        InWords.Numbers(numbering, slots.Select(same => same.Key));
+
+    private static string Is(int count) => count == 1 ? "is" : "are";
 
     private static string Run(Numbering numbering, int size) => $"from {numbering.Spelled(1)} to {numbering.Spelled(size)}";
 
     private IEnumerable<Finding> SheetsFit(Work work, Edition edition, Numbering numbering)
     {
         var sheets = work.Impressions.Where(sheet => sheet.Numbering == numbering.Id).ToList();
-        var fates = numbering.Numbers.ToLookup(number => number.Ordinal, number => number.Fate);
+        var listed = numbering.Numbers.ToLookup(number => number.Ordinal);
 
         if (numbering.Size is { } size && sheets.Count > size)
         {
@@ -70,22 +86,24 @@ public sealed class TotalsMatch : IRule
                 LookAgain);
         }
 
-        foreach (var sheet in sheets.Where(sheet => sheet.Number is { } number && !fates.Contains(number) && Holds(numbering, number)))
+        foreach (var sheet in sheets.Where(sheet => sheet.Number is { } number && !listed.Contains(number) && Holds(numbering, number)))
         {
             yield return this.Contradiction(work.SubjectOf(sheet), $"{work.CalledSheet(sheet)} has a number that is missing from the list of numbers.", LookAgain);
         }
 
-        foreach (var (sheet, fate) in sheets.SelectMany(sheet => sheet.Number is { } number ? fates[number].Select(fate => (sheet, fate)) : []))
+        foreach (var finding in sheets.Where(sheet => sheet.Number is not null).SelectMany(sheet => NumberIsToBeHad(work, sheet, listed[sheet.Number!.Value])))
         {
-            if (fate is "never-printed" or "void" or "elsewhere")
-            {
-                yield return this.Contradiction(
-                    work.SubjectOf(sheet),
-                    $"{work.CalledSheet(sheet)} is here, but its number is recorded as {fate.Replace('-', ' ')}.",
-                    "Correct what became of the number, or the number of the sheet.");
-            }
+            yield return finding;
         }
     }
+
+    private IEnumerable<Finding> NumberIsToBeHad(Work work, Impression sheet, IEnumerable<NumberSlot> slots) =>
+        from slot in slots
+        where slot.Fate is "never-printed" or "void" or "elsewhere"
+        select this.Contradiction(
+            work.SubjectOf(sheet),
+            $"{work.CalledSheet(sheet)} is here, but its number is recorded as {slot.Fate.Replace('-', ' ')}.",
+            "Correct what became of the number, or the number of the sheet.");
 
     private static bool Holds(Numbering numbering, int number) => number >= 1 && number <= (numbering.Size ?? number);
 

@@ -1,56 +1,83 @@
-using System.Text.RegularExpressions;
-
 namespace EditionRegister.Domain.Numbers;
 
 /// <summary>The marks as people pencil them, before or behind the number: A/P, AP, A.P., in French, Italian and Spanish too.</summary>
-internal static class PencilledMark
+internal sealed class PencilledMark
 {
     // E.A. épreuve d'artiste; P.d.A., P.A. prova d'autore; P/A prueba de artista; F.C. fuori commercio; R.T.P. ready to print.
-    private static readonly (string Letters, NumberingKind Kind)[] Initials =
+    private static readonly PencilledMark[] Marks =
     [
-        ("AP", NumberingKind.ArtistsProof), ("EA", NumberingKind.ArtistsProof), ("PdA", NumberingKind.ArtistsProof), ("PA", NumberingKind.ArtistsProof),
-        ("PP", NumberingKind.PrintersProof), ("HC", NumberingKind.HorsCommerce), ("FC", NumberingKind.HorsCommerce),
-        ("BAT", NumberingKind.BonATirer), ("RTP", NumberingKind.BonATirer), ("TP", NumberingKind.Trial),
-        ("CTP", NumberingKind.ColourTrial), ("CP", NumberingKind.Cancellation),
+        Initials("AP", NumberingKind.ArtistsProof), Initials("EA", NumberingKind.ArtistsProof), Initials("PdA", NumberingKind.ArtistsProof),
+        Initials("PA", NumberingKind.ArtistsProof), Initials("PP", NumberingKind.PrintersProof), Initials("HC", NumberingKind.HorsCommerce),
+        Initials("FC", NumberingKind.HorsCommerce), Initials("BAT", NumberingKind.BonATirer), Initials("RTP", NumberingKind.BonATirer),
+        Initials("TP", NumberingKind.Trial), Initials("CTP", NumberingKind.ColourTrial), Initials("CP", NumberingKind.Cancellation),
+        .. NumberingKind.All.Where(kind => kind.Mark.Contains(' ', StringComparison.Ordinal)).Select(Spelled),
     ];
 
-    private static readonly (Regex First, Regex Last, bool Spelled, NumberingKind Kind)[] Marks =
-    [
-        .. Initials.Select(mark => Patterns(Written(mark.Letters), spelled: false, mark.Kind)),
-        .. NumberingKind.All.Where(kind => kind.Mark.Contains(' ', StringComparison.Ordinal))
-            .Select(kind => Patterns(Regex.Escape(kind.Mark).Replace("'", "['’]", StringComparison.Ordinal), spelled: true, kind)),
-    ];
+    private readonly NumberingKind _kind;
+    private readonly bool _isSpelled;
+    private readonly string[] _writings;
+
+    /// <param name="kind">What it means.</param>
+    /// <param name="isSpelled">Words rather than initials.</param>
+    /// <param name="writings">Where one begins another, the longer comes first.</param>
+    private PencilledMark(NumberingKind kind, bool isSpelled, string[] writings) => (_kind, _isSpelled, _writings) = (kind, isSpelled, writings);
 
     /// <summary>Parts a text into its mark and the rest; without a mark it belongs to the numbered edition.</summary>
     public static (NumberingKind Kind, string Unmarked) Split(string text)
     {
-        foreach (var (first, _, spelled, kind) in Marks)
+        if (!text.Any(char.IsAsciiLetter))
         {
-            if (first.Match(text) is { Success: true } mark && (spelled || LooksLikeAMark(mark.Value)))
+            return (NumberingKind.Numbered, text);
+        }
+
+        foreach (var mark in Marks)
+        {
+            if (mark._writings.FirstOrDefault(writing => mark.Begins(text, writing)) is { } first)
             {
-                return (kind, text[mark.Length..].Trim());
+                return (mark._kind, text[first.Length..].Trim());
             }
         }
 
-        foreach (var (_, last, spelled, kind) in Marks)
+        foreach (var mark in Marks)
         {
-            if (last.Match(text) is { Success: true } mark && (spelled || LooksLikeAMark(mark.Value)))
+            if (mark._writings.FirstOrDefault(writing => mark.Ends(text, writing)) is { } last)
             {
-                return (kind, text[..mark.Index].Trim());
+                return (mark._kind, text[..^last.Length].Trim());
             }
         }
 
         return (NumberingKind.Numbered, text);
     }
 
-    private static (Regex First, Regex Last, bool Spelled, NumberingKind Kind) Patterns(string mark, bool spelled, NumberingKind kind) =>
-        (Made($@"^(?:{mark})(?=$|[ 0-9]|(?<=\.))"), Made($@"(?<=[ 0-9])(?:{mark})$"), spelled, kind);
+    // AP, A/P, A.P, A.P., A. P and A. P.
+    private static PencilledMark Initials(string letters, NumberingKind kind)
+    {
+        var slashed = letters[..1];
+        List<string> dotted = [slashed];
 
-    private static Regex Made(string pattern) => new(pattern, RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+        for (var at = 1; at < letters.Length; at++)
+        {
+            slashed += $"/{letters[at]}";
+            dotted = [.. dotted.SelectMany(before => new[] { $"{before}.{letters[at]}", $"{before}. {letters[at]}" })];
+        }
 
-    // AP, A/P, A.P, A.P. and A. P.
-    private static string Written(string letters) =>
-        $"{letters}|{string.Join('/', letters.AsEnumerable())}|{string.Join(@"\. ?", letters.AsEnumerable())}\\.?";
+        return new(kind, isSpelled: false, [letters, slashed, .. dotted.SelectMany(text => new[] { text + ".", text })]);
+    }
+
+    private static PencilledMark Spelled(NumberingKind kind) => new(kind, isSpelled: true, [kind.Mark, kind.Mark.Replace('\'', '’')]);
+
+    private bool Begins(string text, string writing) =>
+        text.StartsWith(writing, StringComparison.OrdinalIgnoreCase)
+        && (text.Length == writing.Length || writing[^1] == '.' || IsBesideANumber(text[writing.Length]))
+        && (_isSpelled || LooksLikeAMark(text[..writing.Length]));
+
+    private bool Ends(string text, string writing) =>
+        text.EndsWith(writing, StringComparison.OrdinalIgnoreCase)
+        && text.Length > writing.Length
+        && IsBesideANumber(text[^(writing.Length + 1)])
+        && (_isSpelled || LooksLikeAMark(text[^writing.Length..]));
+
+    private static bool IsBesideANumber(char c) => c == ' ' || char.IsAsciiDigit(c);
 
     // "Bat" is a word, and may be a title.
     private static bool LooksLikeAMark(string mark) =>

@@ -10,7 +10,7 @@ public sealed class AddressBook(IReadOnlyDictionary<long, Person> people, IReadO
 
     public IReadOnlyDictionary<long, Place> Places { get; } = places;
 
-    public Person? Person(long? id) => id is { } known ? People.GetValueOrDefault(known) : null;
+    public Person? Person(long? id) => id is { } known && People.TryGetValue(known, out var person) ? person : null;
 
     /// <summary>The whole name, for the keeper of the register; never for the public.</summary>
     public string NameOf(long? id) => Person(id)?.FullName ?? "unknown";

@@ -19,24 +19,41 @@ public static class SearchText
 
         StringBuilder folded = new(text.Length);
 
-        foreach (var c in Decomposed(text).Where(c => !IsAccent(c)).Select(char.ToUpperInvariant))
+        foreach (var c in Decomposed(text))
         {
-            if (!char.IsWhiteSpace(c))
+            if (!IsAccent(c))
             {
-                folded.Append(Plain.TryGetValue(c, out var plain) ? plain : c.ToString());
-            }
-            else if (folded.Length > 0 && folded[^1] != ' ')
-            {
-                folded.Append(' ');
+                Add(folded, char.ToUpperInvariant(c));
             }
         }
 
         return Composed(folded.ToString().TrimEnd(' '));
     }
 
+    private static void Add(StringBuilder folded, char c)
+    {
+        if (!char.IsWhiteSpace(c))
+        {
+            folded.Append(Plain.TryGetValue(c, out var plain) ? plain : c.ToString());
+        }
+        else if (folded.Length > 0 && folded[^1] != ' ')
+        {
+            folded.Append(' ');
+        }
+    }
+
     // Lone surrogates cannot be normalised; a damaged text is still searched.
-    private static string Decomposed(string text) =>
-        string.Concat(text.EnumerateRunes().Select(rune => rune.ToString())).Normalize(NormalizationForm.FormKD);
+    private static string Decomposed(string text)
+    {
+        StringBuilder whole = new(text.Length);
+
+        foreach (var rune in text.EnumerateRunes())
+        {
+            whole.Append(rune.ToString());
+        }
+
+        return whole.ToString().Normalize(NormalizationForm.FormKD);
+    }
 
     // Put together again what is no accent, so that か is not found inside が.
     private static string Composed(string text) => text.Normalize(NormalizationForm.FormKC);

@@ -58,11 +58,20 @@ public sealed record Work
 
     public PrintRun? RunOf(Impression impression) => Runs.FirstOrDefault(run => run.Id == impression.Run);
 
-    public Numbering? NumberingOf(Impression impression) =>
-        impression.Numbering is { } id ? Editions.SelectMany(edition => edition.Numberings).FirstOrDefault(numbering => numbering.Id == id) : null;
+    public Numbering? NumberingOf(Impression impression) => EditionOf(impression)?.Find(impression.Numbering);
 
-    public Edition? EditionOf(Impression impression) =>
-        impression.Numbering is { } id ? Editions.FirstOrDefault(edition => edition.Numberings.Any(numbering => numbering.Id == id)) : null;
+    public Edition? EditionOf(Impression impression)
+    {
+        foreach (var edition in Editions)
+        {
+            if (edition.Find(impression.Numbering) is not null)
+            {
+                return edition;
+            }
+        }
+
+        return null;
+    }
 
     /// <summary>The number as the register has it: as pencilled, else as given, else "number unknown" or the standing.</summary>
     public string NumberOf(Impression impression) =>

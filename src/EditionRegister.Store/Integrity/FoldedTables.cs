@@ -1,4 +1,5 @@
 using EditionRegister.Domain.Facts;
+using EditionRegister.Store.Logbook;
 
 namespace EditionRegister.Store.Integrity;
 
@@ -37,4 +38,12 @@ internal sealed class FoldedRow(FactValue[] values)
     public FactValue[] Values { get; } = values;
 
     public long V { get; set; }
+
+    public void Set(List<ReadFact> facts)
+    {
+        foreach (var fact in facts)
+        {
+            Values[fact.Place] = fact.Value;
+        }
+    }
 }

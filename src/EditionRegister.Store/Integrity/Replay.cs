@@ -17,8 +17,8 @@ internal sealed class Replay(SqliteConnection connection)
 {
     private readonly EntryReader _entry = new();
     private readonly Frontier _frontier = new();
-    private readonly Dictionary<SealedName, long> _missing = [];
-    private readonly Dictionary<SealedName, long> _erased = [];
+    private readonly HashSet<SealedName> _missing = [];
+    private readonly Dictionary<SealedName, Subject> _erased = [];
     private readonly List<Finding> _findings = [];
     private long _last;
 
@@ -115,11 +115,7 @@ internal sealed class Replay(SqliteConnection connection)
             var folded = Tables.Row(row.Table, row.Id);
             folded.V = n;
 
-            for (var at = row.First; at < row.First + row.Count; at++)
-            {
-                var (place, value) = _entry.Value(at);
-                folded.Values[place] = value;
-            }
+            folded.Set(row.Facts);
 
             if (row.Commitment is not null)
             {
@@ -127,14 +123,14 @@ internal sealed class Replay(SqliteConnection connection)
             }
         }
 
-        foreach (var (table, id) in _entry.Unsets)
+        foreach (var row in _entry.Unsets)
         {
-            Tables.Remove(table, id);
+            Tables.Remove(row.Table, row.Id);
         }
 
         foreach (var name in _entry.Erased)
         {
-            _erased[name] = n;
+            _erased[name] = SubjectOf(n);
         }
     }
 
@@ -147,7 +143,7 @@ internal sealed class Replay(SqliteConnection connection)
 
         if (sealedRows.Take(name) is not { } facts)
         {
-            _missing[name] = name.N;
+            _missing.Add(name);
 
             return;
         }
@@ -159,19 +155,16 @@ internal sealed class Replay(SqliteConnection connection)
 
         try
         {
-            var (table, id, values) = EntryReader.ReadSealed(facts.Body);
+            var unsealed = EntryReader.ReadSealed(facts.Body);
 
-            if (table != row.Table || id != row.Id)
+            if (unsealed.Table != row.Table || unsealed.Id != row.Id)
             {
                 Sealed(name, "speaks of another row than its entry");
 
                 return;
             }
 
-            foreach (var (place, value) in values)
-            {
-                folded.Values[place] = value;
-            }
+            folded.Set(unsealed.Facts);
         }
         catch (JsonException damage)
         {
@@ -181,14 +174,17 @@ internal sealed class Replay(SqliteConnection connection)
 
     private void ErasedAndMissing()
     {
-        foreach (var name in _missing.Keys.Where(name => !_erased.ContainsKey(name)))
+        foreach (var name in _missing.Where(name => !_erased.ContainsKey(name)))
         {
             Sealed(name, "is gone, and no entry says that it was erased");
         }
 
-        foreach (var name in _erased.Keys.Where(name => !_missing.ContainsKey(name)))
+        foreach (var (name, entry) in _erased)
         {
-            Sealed(name, string.Create(CultureInfo.InvariantCulture, $"was erased by entry {_erased[name]}, but is still there"));
+            if (!_missing.Contains(name))
+            {
+                Sealed(name, $"was erased by {entry}, but is still there");
+            }
         }
     }
 

@@ -10,9 +10,14 @@ internal static class SavedFrontier
     public static bool Agrees(SqliteConnection connection, Frontier due)
     {
         var saved = Read(connection);
+        var agrees = saved.Count == due.Subtrees.Count;
 
-        return saved.Count == due.Subtrees.Count
-            && saved.Zip(due.Subtrees).All(pair => pair.First.Level == pair.Second.Level && pair.First.Hash.AsSpan().SequenceEqual(pair.Second.Hash));
+        for (var i = 0; agrees && i < saved.Count; i++)
+        {
+            agrees = saved[i].Level == due.Subtrees[i].Level && saved[i].Hash.AsSpan().SequenceEqual(due.Subtrees[i].Hash);
+        }
+
+        return agrees;
     }
 
     private static List<Subtree> Read(SqliteConnection connection)

@@ -9,38 +9,37 @@ internal sealed class SealedRows : IDisposable
 {
     private readonly SqliteCommand _command;
     private readonly SqliteDataReader _reader;
-    private bool _more;
+
+    // Null when all are read.
+    private SealedName? _here;
 
     public SealedRows(SqliteConnection connection)
     {
         _command = connection.Command("SELECT n, i, salt, body FROM sealed ORDER BY n, i");
         _reader = _command.ExecuteReader();
-        _more = _reader.Read();
+        Next();
     }
-
-    private SealedName Here => new(_reader.GetInt64(0), (int)Math.Clamp(_reader.GetInt64(1), int.MinValue, int.MaxValue - 1));
 
     /// <summary>Sealed rows that stand before <paramref name="name"/> and so belong to no entry met so far.</summary>
     public IEnumerable<SealedName> Before(SealedName name)
     {
-        while (_more && Compare(Here, name) < 0)
+        while (_here is { } stray && Compare(stray, name) < 0)
         {
-            var stray = Here;
-            _more = _reader.Read();
+            Next();
 
             yield return stray;
         }
     }
 
-    public (byte[] Salt, byte[] Body)? Take(SealedName name)
+    public SealedFacts? Take(SealedName name)
     {
-        if (!_more || Here != name)
+        if (_here != name)
         {
             return null;
         }
 
-        var facts = (_reader.BytesOrNone(2), _reader.BytesOrNone(3));
-        _more = _reader.Read();
+        SealedFacts facts = new(name.Index, _reader.BytesOrNone(2), _reader.BytesOrNone(3));
+        Next();
 
         return facts;
     }
@@ -52,6 +51,9 @@ internal sealed class SealedRows : IDisposable
         _reader.Dispose();
         _command.Dispose();
     }
+
+    private void Next() =>
+        _here = _reader.Read() ? new SealedName(_reader.GetInt64(0), (int)Math.Clamp(_reader.GetInt64(1), int.MinValue, int.MaxValue - 1)) : null;
 
     private static int Compare(SealedName left, SealedName right) =>
         left.N != right.N ? left.N.CompareTo(right.N) : left.Index.CompareTo(right.Index);

@@ -49,9 +49,12 @@ internal static class TableComparison
             }
         }
 
-        foreach (var (id, row) in folded.OrderBy(row => row.Key))
+        if (folded.Count > 0)
         {
-            yield return Broken(table, id, CodeOf(table, row), "is missing from its table; the logbook says it is there.");
+            foreach (var (id, row) in folded.OrderBy(row => row.Key))
+            {
+                yield return Broken(table, id, CodeOf(table, row), "is missing from its table; the logbook says it is there.");
+            }
         }
     }
 

@@ -8,7 +8,7 @@ namespace EditionRegister.Store.Logbook;
 internal sealed record SealedFacts(int Index, byte[] Salt, byte[] Body);
 
 /// <summary>A sealed row by entry and place in it.</summary>
-internal readonly record struct SealedName(long N, int Index);
+internal sealed record SealedName(long N, int Index);
 
 /// <summary>
 /// The bytes of one entry, RFC 8785 form, format 1:
@@ -42,13 +42,9 @@ internal sealed class EntryBody
     /// <summary>The commitment to sealed bytes under a salt, base64url without padding.</summary>
     public static string Commit(ReadOnlySpan<byte> salt, ReadOnlySpan<byte> body)
     {
-        using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
-        hash.AppendData(salt);
-        hash.AppendData(body);
-        Span<byte> digest = stackalloc byte[SHA256.HashSizeInBytes];
-        hash.GetHashAndReset(digest);
+        byte[] salted = [.. salt, .. body];
 
-        return System.Buffers.Text.Base64Url.EncodeToString(digest);
+        return System.Buffers.Text.Base64Url.EncodeToString(SHA256.HashData(salted));
     }
 
     private static void WriteFacts(CanonicalWriter writer, RowFacts row, Keeping keeping)

@@ -32,9 +32,9 @@ internal sealed class EntryPlayer(SqliteConnection connection) : IDisposable
             Set(_entry.Sets[i], unsealed.GetValueOrDefault(i));
         }
 
-        foreach (var (table, id) in _entry.Unsets)
+        foreach (var row in _entry.Unsets)
         {
-            _rows.Unset(table, id);
+            _rows.Unset(row.Table, row.Id);
         }
 
         foreach (var facts in unsealed.Values)
@@ -49,9 +49,9 @@ internal sealed class EntryPlayer(SqliteConnection connection) : IDisposable
 
     private void Set(ReadRow row, StoredSealedFacts? unsealed)
     {
-        var values = _entry.ValuesOf(row);
+        IEnumerable<ReadFact> facts = row.Facts;
 
-        if (row.Count == 0 && row.Commitment is null)
+        if (row.Facts.Count == 0 && row.Commitment is null)
         {
             _rows.Touch(row.Table, row.Id, _entry.N);
 
@@ -60,16 +60,16 @@ internal sealed class EntryPlayer(SqliteConnection connection) : IDisposable
 
         if (unsealed is not null)
         {
-            var (table, id, found) = EntryReader.ReadSealed(unsealed.Body);
+            var found = EntryReader.ReadSealed(unsealed.Body);
 
-            if (table != row.Table || id != row.Id)
+            if (found.Table != row.Table || found.Id != row.Id)
             {
                 throw new JsonException("its sealed facts speak of another row");
             }
 
-            values = values.Concat(found);
+            facts = facts.Concat(found.Facts);
         }
 
-        _rows.Set(row.Table, row.Id, [.. values.Select(value => (row.Table.Facts[value.Place], value.Value))], _entry.N);
+        _rows.Set(row.Table, row.Id, [.. facts.Select(fact => (row.Table.Facts[fact.Place], fact.Value))], _entry.N);
     }
 }

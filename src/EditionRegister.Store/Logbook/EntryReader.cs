@@ -6,14 +6,9 @@ namespace EditionRegister.Store.Logbook;
 /// <summary>Reads the bytes of an entry back. One reader serves many entries; what it holds is that of the last one read.</summary>
 internal sealed class EntryReader
 {
-    private static readonly NameTable<FactTable> Tables =
-        new([.. FactCatalogue.Tables.Select(table => KeyValuePair.Create(table.Name, table))]);
+    private static readonly NameTable Tables = new(FactCatalogue.Tables.Select(table => table.Name));
 
-    private static readonly NameTable<int>[] Facts =
-        [.. FactCatalogue.Tables.Select(table => new NameTable<int>([.. table.Facts.Select((fact, place) => KeyValuePair.Create(fact.Name, place))]))];
-
-    private readonly List<ReadRow> _sets = [];
-    private readonly List<(int Place, FactValue Value)> _values = [];
+    private static readonly NameTable[] Facts = [.. FactCatalogue.Tables.Select(table => new NameTable(table.Facts.Select(fact => fact.Name)))];
 
     public long N { get; private set; }
 
@@ -29,23 +24,18 @@ internal sealed class EntryReader
 
     public string Root { get; private set; } = "";
 
-    public IReadOnlyList<ReadRow> Sets => _sets;
+    /// <summary>Rows with their open facts.</summary>
+    public List<ReadRow> Sets { get; } = [];
 
-    public List<(FactTable Table, long Id)> Unsets { get; } = [];
+    /// <summary>Rows undone, with no facts.</summary>
+    public List<ReadRow> Unsets { get; } = [];
 
     public List<SealedName> Erased { get; } = [];
-
-    /// <summary>The open facts of a row read, as places in its table's facts with their values.</summary>
-    public IEnumerable<(int Place, FactValue Value)> ValuesOf(ReadRow row) => _values.GetRange(row.First, row.Count);
-
-    /// <summary>The values of all rows; a row's own are <see cref="ReadRow.First"/> and the <see cref="ReadRow.Count"/> after it.</summary>
-    public (int Place, FactValue Value) Value(int index) => _values[index];
 
     /// <exception cref="JsonException">The bytes are not an entry of format 1.</exception>
     public void Read(ReadOnlySpan<byte> body)
     {
-        _sets.Clear();
-        _values.Clear();
+        Sets.Clear();
         Unsets.Clear();
         Erased.Clear();
 
@@ -62,19 +52,14 @@ internal sealed class EntryReader
 
     /// <summary>Reads the bytes of sealed facts: <c>[table, id, {facts}]</c>.</summary>
     /// <exception cref="JsonException">The bytes are not sealed facts.</exception>
-    public static (FactTable Table, long Id, List<(int Place, FactValue Value)> Values) ReadSealed(ReadOnlySpan<byte> body)
+    public static ReadRow ReadSealed(ReadOnlySpan<byte> body)
     {
         try
         {
             Utf8JsonReader json = new(body);
             Next(ref json, JsonTokenType.StartArray);
-            var table = ReadTable(ref json);
-            var id = ReadId(ref json);
-            Next(ref json, JsonTokenType.StartObject);
-            List<(int Place, FactValue Value)> values = [];
-            ReadFacts(ref json, table, values);
 
-            return (table, id, values);
+            return ReadRow(ref json);
         }
         catch (Exception damage) when (damage is InvalidOperationException or FormatException or OverflowException)
         {
@@ -94,8 +79,11 @@ internal sealed class EntryReader
     {
         Next(ref json, JsonTokenType.String);
 
-        return Tables.TryFind(json.ValueSpan, out var table) ? table : throw new JsonException($"no table {json.GetString()}");
+        return TableHere(ref json);
     }
+
+    private static FactTable TableHere(ref Utf8JsonReader json) =>
+        Tables.PlaceOf(json.ValueSpan) is >= 0 and var place ? FactCatalogue.Tables[place] : throw new JsonException($"no table {json.GetString()}");
 
     private static long ReadId(ref Utf8JsonReader json)
     {
@@ -104,18 +92,34 @@ internal sealed class EntryReader
         return json.GetInt64();
     }
 
-    private static void ReadFacts(ref Utf8JsonReader json, FactTable table, List<(int Place, FactValue Value)> values)
+    /// <summary>Reads a row without what stands behind its facts.</summary>
+    private static ReadRow ReadRow(ref Utf8JsonReader json)
     {
+        var table = ReadTable(ref json);
+        var id = ReadId(ref json);
+        Next(ref json, JsonTokenType.StartObject);
+        List<ReadFact> facts = [];
+
         while (json.Read() && json.TokenType == JsonTokenType.PropertyName)
         {
-            if (!Facts[table.Index].TryFind(json.ValueSpan, out var place))
-            {
-                throw new JsonException($"no fact {table.Name}.{json.GetString()}");
-            }
-
-            json.Read();
-            values.Add((place, ReadValue(ref json)));
+            facts.Add(ReadFact(ref json, table));
         }
+
+        return new ReadRow(table, id, facts);
+    }
+
+    private static ReadFact ReadFact(ref Utf8JsonReader json, FactTable table)
+    {
+        var place = Facts[table.Index].PlaceOf(json.ValueSpan);
+
+        if (place < 0)
+        {
+            throw new JsonException($"no fact {table.Name}.{json.GetString()}");
+        }
+
+        json.Read();
+
+        return new ReadFact(place, ReadValue(ref json));
     }
 
     private static FactValue ReadValue(ref Utf8JsonReader json) => json.TokenType switch
@@ -165,21 +169,16 @@ internal sealed class EntryReader
     {
         while (json.Read() && json.TokenType == JsonTokenType.StartArray)
         {
-            var table = ReadTable(ref json);
-            var id = ReadId(ref json);
-            Next(ref json, JsonTokenType.StartObject);
-            var first = _values.Count;
-            ReadFacts(ref json, table, _values);
+            var row = ReadRow(ref json);
             json.Read();
-            string? commitment = null;
 
             if (json.TokenType == JsonTokenType.String)
             {
-                commitment = json.GetString();
+                row = row with { Commitment = json.GetString() };
                 json.Read();
             }
 
-            _sets.Add(new ReadRow(table, id, first, _values.Count - first, commitment));
+            Sets.Add(row);
         }
     }
 
@@ -196,8 +195,7 @@ internal sealed class EntryReader
             }
             else
             {
-                var table = Tables.TryFind(json.ValueSpan, out var found) ? found : throw new JsonException($"no table {json.GetString()}");
-                Unsets.Add((table, ReadId(ref json)));
+                Unsets.Add(new ReadRow(TableHere(ref json), ReadId(ref json), []));
             }
 
             Next(ref json, JsonTokenType.EndArray);
@@ -205,5 +203,8 @@ internal sealed class EntryReader
     }
 }
 
-/// <summary>A row as an entry sets it: its open facts as a range of the reader's values, and the commitment to its sealed ones.</summary>
-internal readonly record struct ReadRow(FactTable Table, long Id, int First, int Count, string? Commitment);
+/// <summary>A row as an entry sets it: its open facts, and the commitment to its sealed ones.</summary>
+internal sealed record ReadRow(FactTable Table, long Id, List<ReadFact> Facts, string? Commitment = null);
+
+/// <summary>One fact of a row, by its place in the table's facts.</summary>
+internal sealed record ReadFact(int Place, FactValue Value);

@@ -1,38 +1,48 @@
+using System.Text;
+
 namespace EditionRegister.Store.Logbook;
 
-/// <summary>Finds known names by their UTF-8 bytes without making strings: replay meets the same few hundred names millions of times.</summary>
-internal sealed class NameTable<T>
+/// <summary>Finds the place of a known name by its UTF-8 bytes, without making strings: replay meets the same few hundred names millions of times.</summary>
+internal sealed class NameTable
 {
-    private readonly (byte[] Name, T Value)[][] _buckets;
+    private const int Free = 0;
 
-    public NameTable(IReadOnlyCollection<KeyValuePair<string, T>> names)
+    private readonly byte[][] _names;
+
+    // Counted from one.
+    private readonly int[] _places;
+
+    /// <param name="names">All different.</param>
+    public NameTable(IEnumerable<string> names)
     {
-        _buckets = new (byte[], T)[(names.Count * 2) + 1][];
+        _names = [.. names.Select(Encoding.UTF8.GetBytes)];
 
-        foreach (var group in names.Select(pair => (Name: System.Text.Encoding.UTF8.GetBytes(pair.Key), pair.Value)).GroupBy(pair => Bucket(pair.Name)))
+        // Less than half full, so that there is always a free one to end a search.
+        _places = new int[(_names.Length * 2) + 1];
+
+        for (var place = 1; place <= _names.Length; place++)
         {
-            _buckets[group.Key] = [.. group];
+            _places[Slot(_names[place - 1])] = place;
         }
     }
 
-    public bool TryFind(ReadOnlySpan<byte> name, out T value)
-    {
-        foreach (var (known, found) in _buckets[Bucket(name)] ?? [])
-        {
-            if (name.SequenceEqual(known))
-            {
-                value = found;
+    /// <summary>Its place among the names, or -1 for one that is not known.</summary>
+    public int PlaceOf(ReadOnlySpan<byte> name) => _places[Slot(name)] - 1;
 
-                return true;
-            }
+    /// <summary>Where a name stands, or where it would.</summary>
+    private int Slot(ReadOnlySpan<byte> name)
+    {
+        var slot = Hash(name) % _places.Length;
+
+        while (_places[slot] is not Free and var place && !name.SequenceEqual(_names[place - 1]))
+        {
+            slot = (slot + 1) % _places.Length;
         }
 
-        value = default!;
-
-        return false;
+        return slot;
     }
 
-    private int Bucket(ReadOnlySpan<byte> name)
+    private static int Hash(ReadOnlySpan<byte> name)
     {
         var hash = 17u;
 
@@ -41,6 +51,6 @@ internal sealed class NameTable<T>
             hash = unchecked((hash * 31) + one);
         }
 
-        return (int)(hash % (uint)_buckets.Length);
+        return (int)(hash >> 1);
     }
 }

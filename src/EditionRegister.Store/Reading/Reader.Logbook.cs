@@ -13,10 +13,10 @@ public sealed partial class Reader
     private const string LineSql = "SELECT n, at, root, batch, deed, body, head FROM logbook";
 
     /// <summary>The logbook as it stands: its last entry and head.</summary>
-    public LogbookHead Head => Rows("SELECT n, head FROM logbook ORDER BY n DESC LIMIT 1", [], row => HeadOf(row, 0, 1)).FirstOrDefault();
+    public LogbookHead Head => Rows("SELECT n, head FROM logbook ORDER BY n DESC LIMIT 1", [], row => HeadOf(row, 0, 1)).FirstOrDefault() ?? LogbookHead.None;
 
     /// <summary>The head after entry <paramref name="n"/>, as a document issued by that entry prints it.</summary>
-    public LogbookHead HeadAt(long n) => Rows("SELECT n, head FROM logbook WHERE n = @1", [n], row => HeadOf(row, 0, 1)).FirstOrDefault();
+    public LogbookHead HeadAt(long n) => Rows("SELECT n, head FROM logbook WHERE n = @1", [n], row => HeadOf(row, 0, 1)).FirstOrDefault() ?? LogbookHead.None;
 
     /// <summary>Entries that touched one thing, newest first.</summary>
     public IReadOnlyList<LogbookLine> EntriesOf(string root) => Rows(LineSql + " WHERE root = @1 ORDER BY n DESC", [root], LineOf);

@@ -58,48 +58,46 @@ public sealed partial class Reader
 
     private List<Edition> Editions(long work)
     {
-        var numbers = Rows(
+        var numbers = RowsBelow(
             "SELECT n.numbering, n.id, n.v, n.ordinal, n.fate, n.note FROM number n JOIN numbering m ON m.id = n.numbering JOIN edition e ON e.id = m.edition WHERE e.work = @1 ORDER BY n.numbering, n.ordinal",
-            [work],
-            row => (Numbering: row.Figure(0), Slot: new NumberSlot(row.Figure(1), row.Figure(2), Count(row, 3), row.Word(4), row.TextOrNull(5))))
-            .ToLookup(pair => pair.Numbering, pair => pair.Slot);
-        var numberings = Rows(
+            work,
+            row => new NumberSlot(row.Figure(1), row.Figure(2), Count(row, 3), row.Word(4), row.TextOrNull(5)));
+        var numberings = RowsBelow(
             "SELECT m.edition, m.id, m.v, m.ordinal, m.kind, m.notation, m.size, m.size_state FROM numbering m JOIN edition e ON e.id = m.edition WHERE e.work = @1 ORDER BY m.edition, m.ordinal",
-            [work],
-            row => (Edition: row.Figure(0), Numbering: new Numbering(
-                row.Figure(1), row.Figure(2), Count(row, 3), row.Word(4), row.Word(5), CountOrNull(row, 6), row.Word(7), [.. numbers[row.Figure(1)]])))
-            .ToLookup(pair => pair.Edition, pair => pair.Numbering);
+            work,
+            row => new Numbering(
+                row.Figure(1), row.Figure(2), Count(row, 3), row.Word(4), row.Word(5), CountOrNull(row, 6), row.Word(7), numbers[row.Figure(1)]));
 
         return Rows(
             "SELECT id, v, ordinal, kind, extent, intended, declared, declared_earliest, declared_latest, closed, closed_on, closed_earliest, closed_latest, note FROM edition WHERE work = @1 ORDER BY ordinal",
             [work],
             row => new Edition(
                 row.Figure(0), row.Figure(1), Count(row, 2), row.Word(3), row.Word(4), CountOrNull(row, 5), DateAt(row, 6), row.Word(9), DateAt(row, 10),
-                row.TextOrNull(13), [.. numberings[row.Figure(0)]]));
+                row.TextOrNull(13), numberings[row.Figure(0)]));
     }
 
     private List<Impression> Impressions(long work)
     {
-        var inscriptions = ByImpression(
+        var inscriptions = RowsBelow(
             "SELECT x.impression, x.id, x.ordinal, x.side, x.manner, x.position, x.text FROM inscription x" + OfWork + "x.ordinal", work,
             row => new Inscription(row.Figure(1), Count(row, 2), row.Word(3), row.Word(4), row.TextOrNull(5), row.TextOrNull(6)));
-        var whereabouts = ByImpression(
+        var whereabouts = RowsBelow(
             "SELECT x.impression, x.id, x.v, x.ordinal, x.kind, x.from_state, x.from_place, x.from_holder, x.to_state, x.to_place, x.to_holder, x.moved, x.moved_earliest, x.moved_latest, x.until, x.until_earliest, x.until_latest, x.rate, x.note FROM whereabouts x" + OfWork + "x.ordinal", work,
             row => new WhereaboutsLink(
                 row.Figure(1), row.Figure(2), Count(row, 3), row.Word(4),
                 row.IsDBNull(5) ? null : new Position(row.Word(5), row.NumberOrNull(6), row.NumberOrNull(7)),
                 new Position(row.Word(8), row.NumberOrNull(9), row.NumberOrNull(10)),
                 DateAt(row, 11), DateAt(row, 14), CountOrNull(row, 17), row.TextOrNull(18)));
-        var ownership = ByImpression(
+        var ownership = RowsBelow(
             "SELECT x.impression, x.id, x.v, x.ordinal, x.kind, x.from_state, x.from_owner, x.to_state, x.to_owner, x.agent, x.passed, x.passed_earliest, x.passed_latest, x.price, x.net, x.currency, x.note FROM ownership x" + OfWork + "x.ordinal", work,
             row => new OwnershipLink(
                 row.Figure(1), row.Figure(2), Count(row, 3), row.Word(4),
                 row.IsDBNull(5) ? null : new Owner(row.Word(5), row.NumberOrNull(6)),
                 new Owner(row.Word(7), row.NumberOrNull(8)), row.NumberOrNull(9), DateAt(row, 10), row.NumberOrNull(13), row.NumberOrNull(14), row.TextOrNull(15), row.TextOrNull(16)));
-        var documents = ByImpression(
+        var documents = RowsBelow(
             "SELECT x.impression, x.id, x.v, x.kind, x.serial, x.issued, x.issued_earliest, x.issued_latest, x.standing, x.supersedes, x.statement FROM document x" + OfWork + "x.id", work,
             row => new IssuedDocument(row.Figure(1), row.Figure(2), row.Word(3), row.Word(4), DateAt(row, 5), row.Word(8), row.NumberOrNull(9), row.TextOrNull(10)));
-        var kept = ByImpression(
+        var kept = RowsBelow(
             "SELECT x.impression, x.id, x.header, x.value FROM kept_column x" + OfWork + "x.id", work,
             row => new KeptColumn(row.Figure(1), row.TextOrNull(2), row.TextOrNull(3)));
 
@@ -127,14 +125,11 @@ public sealed partial class Reader
                 Asking = row.NumberOrNull(16),
                 AskingCurrency = row.TextOrNull(17),
                 Note = row.TextOrNull(18),
-                Inscriptions = [.. inscriptions[row.Figure(0)]],
-                Whereabouts = [.. whereabouts[row.Figure(0)]],
-                Ownership = [.. ownership[row.Figure(0)]],
-                Documents = [.. documents[row.Figure(0)]],
-                KeptColumns = [.. kept[row.Figure(0)]],
+                Inscriptions = inscriptions[row.Figure(0)],
+                Whereabouts = whereabouts[row.Figure(0)],
+                Ownership = ownership[row.Figure(0)],
+                Documents = documents[row.Figure(0)],
+                KeptColumns = kept[row.Figure(0)],
             });
     }
-
-    private ILookup<long, T> ByImpression<T>(string sql, long work, Func<SqliteDataReader, T> read) =>
-        Rows(sql, [work], row => (Impression: row.Figure(0), Value: read(row))).ToLookup(pair => pair.Impression, pair => pair.Value);
 }

@@ -28,7 +28,16 @@ public sealed partial class Reader
     public Work? Work(long id) => Rows(WorkSql + " WHERE id = @1", [id], row => WorkOf(row, id)).FirstOrDefault();
 
     /// <summary>Every work, one at a time.</summary>
-    public IEnumerable<Work> Works() => WorkIds().Select(id => Work(id)!);
+    public IEnumerable<Work> Works()
+    {
+        using var command = Connection.Command(WorkSql + " ORDER BY id");
+        using var row = command.ExecuteReader();
+
+        while (row.Read())
+        {
+            yield return WorkOf(row, row.GetInt64(0));
+        }
+    }
 
     public IReadOnlyList<long> WorkIds() => Rows("SELECT id FROM work ORDER BY id", [], row => row.Figure(0));
 
@@ -65,6 +74,33 @@ public sealed partial class Reader
 
     private List<T> Rows<T>(string sql, ReadOnlySpan<object> parameters, Func<SqliteDataReader, T> read)
     {
+        List<T> rows = [];
+        using var reader = Query(sql, parameters);
+
+        while (reader.Read())
+        {
+            rows.Add(read(reader));
+        }
+
+        return rows;
+    }
+
+    /// <summary>The rows below what their first column points at.</summary>
+    private RowsBelow<T> RowsBelow<T>(string sql, long parameter, Func<SqliteDataReader, T> read)
+    {
+        RowsBelow<T> rows = new();
+        using var reader = Query(sql, [parameter]);
+
+        while (reader.Read())
+        {
+            rows.Add(reader.GetInt64(0), read(reader));
+        }
+
+        return rows;
+    }
+
+    private SqliteDataReader Query(string sql, ReadOnlySpan<object> parameters)
+    {
         if (!_prepared.TryGetValue(sql, out var command))
         {
             command = Connection.Command(sql);
@@ -78,14 +114,6 @@ public sealed partial class Reader
             command.Parameters.AddWithValue("@" + (char)('1' + i), parameters[i]);
         }
 
-        List<T> rows = [];
-        using var reader = command.ExecuteReader();
-
-        while (reader.Read())
-        {
-            rows.Add(read(reader));
-        }
-
-        return rows;
+        return command.ExecuteReader();
     }
 }

@@ -15,7 +15,7 @@ internal static class Schema
 
     /// <summary>The text of every guard of a form, by name.</summary>
     public static IReadOnlyDictionary<string, string> Guards { get; } =
-        Statements(Resource("0001.guards.sql")).Concat(EntryGuards()).ToDictionary(NameOf, StringComparer.Ordinal);
+        Statements(Resource("0001.guards.sql"), "END;").Concat(EntryGuards()).ToDictionary(NameOf, StringComparer.Ordinal);
 
     /// <summary>Makes all tables and guards in an empty database. Call inside a transaction.</summary>
     public static void Make(SqliteConnection connection)
@@ -40,17 +40,19 @@ internal static class Schema
         }
     }
 
-    /// <summary>Everything the shipped schema makes, by name, as the database itself spells it.</summary>
-    public static IReadOnlyDictionary<string, string> AsShipped => Shipped.Value;
-
-    private static readonly Lazy<IReadOnlyDictionary<string, string>> Shipped = new(() =>
+    /// <summary>Everything the shipped schema makes, by kind and name. A database keeps what it was told, so this is the scripts' own text.</summary>
+    public static IReadOnlyDictionary<string, string> AsShipped()
     {
-        using SqliteConnection memory = new("Data Source=:memory:");
-        memory.Open();
-        Make(memory);
+        // Made by the database itself, for tables that never give an id twice.
+        Dictionary<string, string> shipped = new(StringComparer.Ordinal) { ["table sqlite_sequence"] = "CREATE TABLE sqlite_sequence(name,seq)" };
 
-        return AsFound(memory);
-    });
+        foreach (var statement in Statements(Script(Newest), ";").Concat(Guards.Values))
+        {
+            shipped.Add($"{KindOf(statement)} {NameOf(statement)}", statement);
+        }
+
+        return shipped;
+    }
 
     public static Dictionary<string, string> AsFound(SqliteConnection connection)
     {
@@ -68,16 +70,16 @@ internal static class Schema
 
     /// <summary>A row changed by hand, without an entry to answer for it, is refused: its v must name the newest entry.</summary>
     private static IEnumerable<string> EntryGuards() =>
-        from table in FactCatalogue.Tables
-        from moment in new[] { (Name: "made", When: "INSERT"), (Name: "changed", When: "UPDATE") }
-        select $"""
-            CREATE TRIGGER {table.Name}_names_its_entry_when_{moment.Name} BEFORE {moment.When} ON {table.Name}
-            WHEN NEW.v <> (SELECT max(n) FROM logbook)
-            BEGIN SELECT RAISE(ABORT, 'guard: a row names the entry that last wrote it'); END
-            """;
+        FactCatalogue.Tables.SelectMany(table => new[] { EntryGuard(table, "made", "INSERT"), EntryGuard(table, "changed", "UPDATE") });
 
-    /// <summary>Triggers hold semicolons, so statements end where a line ends in "END;".</summary>
-    private static IEnumerable<string> Statements(string script)
+    private static string EntryGuard(FactTable table, string moment, string when) => $"""
+        CREATE TRIGGER {table.Name}_names_its_entry_when_{moment} BEFORE {when} ON {table.Name}
+        WHEN NEW.v <> (SELECT max(n) FROM logbook)
+        BEGIN SELECT RAISE(ABORT, 'guard: a row names the entry that last wrote it'); END
+        """;
+
+    /// <summary>The statements of a script, without their last semicolon. They end where a line does: triggers hold semicolons of their own.</summary>
+    private static IEnumerable<string> Statements(string script, string end)
     {
         StringBuilder statement = new();
 
@@ -90,7 +92,7 @@ internal static class Schema
 
             statement.Append(statement.Length == 0 ? "" : "\n").Append(line);
 
-            if (line.EndsWith("END;", StringComparison.Ordinal))
+            if (line.EndsWith(end, StringComparison.Ordinal))
             {
                 yield return statement.ToString()[..^1];
                 statement.Clear();
@@ -98,7 +100,12 @@ internal static class Schema
         }
     }
 
-    private static string NameOf(string trigger) => trigger.Split(' ', 4)[2];
+    // CREATE TABLE person (..., CREATE UNIQUE INDEX batch_file ON ..., CREATE TRIGGER logbook_has_no_gap ...
+    private static string[] Words(string statement) => statement.Replace("CREATE UNIQUE ", "CREATE ", StringComparison.Ordinal).Split(' ', 4);
+
+    private static string KindOf(string statement) => Words(statement)[1].ToLowerInvariant();
+
+    private static string NameOf(string statement) => Words(statement)[2];
 
     private static string Resource(string name)
     {
@@ -106,6 +113,6 @@ internal static class Schema
             ?? throw new InvalidOperationException($"The program ships no schema {name}.");
         using StreamReader reader = new(stream, Encoding.UTF8);
 
-        return reader.ReadToEnd().ReplaceLineEndings("\n");
+        return reader.ReadToEnd().Replace("\r\n", "\n", StringComparison.Ordinal);
     }
 }

@@ -1,11 +1,29 @@
+using EditionRegister.Domain.Documents;
 using EditionRegister.Domain.Integrity;
 using EditionRegister.Store;
+using EditionRegister.Store.Reading;
 
 namespace EditionRegister.UseCases.Checking;
 
 /// <summary>Checks the whole register: the file, the logbook, and every work with every rule. Changes nothing.</summary>
 public sealed class CheckRegister(RegisterStore store)
 {
+    /// <summary>The logbook's head as it was checked; null until everything was, and where damage broke that off.</summary>
+    public LogbookHead? Head { get; private set; }
+
     /// <summary>Everything found, one at a time, to the end.</summary>
-    public IEnumerable<Finding> Run() => store.Check(reader => reader.Works().SelectMany(work => Rules.All.SelectMany(rule => rule.Check(work))));
+    public IEnumerable<Finding> Run() => store.Check(Check);
+
+    private IEnumerable<Finding> Check(Reader reader)
+    {
+        foreach (var work in reader.Works())
+        {
+            foreach (var finding in Rules.All.SelectMany(rule => rule.Check(work)))
+            {
+                yield return finding;
+            }
+        }
+
+        Head = reader.Head;
+    }
 }

@@ -40,15 +40,14 @@ public sealed class GeneratedHistoriesTests : IDisposable
         foreach (var stored in Rebuild.Entries(connection))
         {
             entry.Read(stored.Body);
-            said.UnionWith(entry.Sets.SelectMany(row => entry.ValuesOf(row).Select(value => $"{row.Table.Name}.{row.Table.Facts[value.Place].Name}")));
+            said.UnionWith(entry.Sets.SelectMany(Names));
         }
 
-        foreach (var (table, _, values) in Rebuild.SealedFacts(connection).Select(facts => EntryReader.ReadSealed(facts.Body)))
-        {
-            said.UnionWith(values.Select(value => $"{table.Name}.{table.Facts[value.Place].Name}"));
-        }
+        said.UnionWith(Rebuild.SealedFacts(connection).SelectMany(facts => Names(EntryReader.ReadSealed(facts.Body))));
 
         var known = FactCatalogue.Tables.SelectMany(table => table.Facts.Where(fact => fact.Keeping != Keeping.Derived).Select(fact => $"{table.Name}.{fact.Name}"));
         Assert.Empty(known.Except(said));
     }
+
+    private static IEnumerable<string> Names(ReadRow row) => row.Facts.Select(fact => $"{row.Table.Name}.{row.Table.Facts[fact.Place].Name}");
 }

@@ -1,6 +1,7 @@
 using EditionRegister.Domain;
 using EditionRegister.Store.Sqlite;
 using EditionRegister.Store.Tests.Histories;
+using Microsoft.Data.Sqlite;
 
 namespace EditionRegister.Store.Tests.Integrity;
 
@@ -11,6 +12,17 @@ public sealed class SchemaTamperingTests : IDisposable
     public static TheoryData<string> GuardNames => [.. Schema.Guards.Keys];
 
     public void Dispose() => _register.Dispose();
+
+    [Fact]
+    public void A_database_keeps_the_shipped_statements_word_for_word()
+    {
+        using SqliteConnection fresh = new("Data Source=:memory:");
+        fresh.Open();
+
+        Schema.Make(fresh);
+
+        Assert.Equal(Schema.AsFound(fresh), Schema.AsShipped());
+    }
 
     [Theory]
     [MemberData(nameof(GuardNames))]
