@@ -35,17 +35,23 @@ public sealed class Register
 
     public RecordPerson RecordPerson => new(Store);
 
+    public EditPerson EditPerson => new(Store);
+
     public RecordPlace RecordPlace => new(Store);
 
     public RecordWork RecordWork => new(Store);
 
     public EditWork EditWork => new(Store);
 
+    public JoinWork JoinWork => new(Store);
+
     public RecordMatrix RecordMatrix => new(Store);
 
     public StateMatrixFate StateMatrixFate => new(Store);
 
     public RecordPrintRun RecordPrintRun => new(Store);
+
+    public EditPrintRun EditPrintRun => new(Store);
 
     public SortPulls SortPulls => new(Store);
 
@@ -70,6 +76,8 @@ public sealed class Register
     public ReturnImpressions ReturnImpressions => new(Store);
 
     public SellImpressions SellImpressions => new(Store);
+
+    public TakeLinkBack TakeLinkBack => new(Store);
 
     public CheckRegister CheckRegister => new(Store);
 

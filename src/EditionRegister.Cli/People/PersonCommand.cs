@@ -10,5 +10,6 @@ internal static class PersonCommand
         PersonAddCommand.Create(context),
         PersonListCommand.Create(context),
         PersonShowCommand.Create(context),
+        PersonEditCommand.Create(context),
     };
 }

@@ -31,6 +31,7 @@ internal static class Commands
         ["consign"] = ConsignCommand.Create,
         ["return"] = ReturnCommand.Create,
         ["sell"] = SellCommand.Create,
+        ["take-back"] = TakeBackCommand.Create,
         ["certificate"] = CertificateCommand.Create,
         ["labels"] = LabelsCommand.Create,
         ["pencil"] = PencilCommand.Create,

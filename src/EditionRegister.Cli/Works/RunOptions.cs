@@ -1,57 +1,47 @@
 using System.CommandLine;
 using EditionRegister.Domain.Dates;
-using EditionRegister.Domain.Sizes;
 using EditionRegister.Domain.Works;
 
 namespace EditionRegister.Cli;
 
-/// <summary>What was counted and measured of a print run.</summary>
+/// <summary>A print run as it is first recorded: what was counted and measured, what for, and where the pile lies.</summary>
 internal sealed class RunOptions
 {
+    private readonly RunMeasures _measures = new();
     private readonly Option<string?> _purpose = Opt.Word("--purpose", ["edition", "proofing", "restrike", "unknown"], "What it was printed for. Else edition.");
-    private readonly Option<string?> _paper = Opt.Text("--paper", "TEXT", "The paper.");
-    private readonly Option<string?> _state = Opt.Text("--state", "TEXT", "The state of the matrix.");
-    private readonly Option<RecordedDate?> _printed = Opt.Date("--printed", "When it was printed.");
-    private readonly Option<int?> _started = Opt.Count("--started", "Sheets started.");
-    private readonly Option<int?> _spoiled = Opt.Count("--spoiled", "Sheets spoiled: counted, never registered.");
-    private readonly Option<int?> _unused = Opt.Count("--unused", "Sheets left unused.");
-    private readonly Option<int?> _heldOut = Opt.Count("--held-out", "Sheets held out as proofs; they lie at the end of the pile.");
     private readonly Option<int?> _pile = Opt.Count("--pile", "Sheets in the pile, proofs held out included. Worked out where --started is given.");
-    private readonly Option<Size?> _image = Opt.Size("--image", "The size of the image, height first, in millimetres: 300x225.");
-    private readonly Option<Size?> _sheet = Opt.Size("--sheet", "The size of the sheet, height first, in millimetres: 400x300.");
     private readonly Option<string?> _place = Opt.Text("--place", "PLACE", "Where the pile lies. Else it is with the maker.");
-    private readonly Option<string?> _note = Opt.Text("--note", "TEXT", "Anything else.");
 
     public void AddTo(Command command)
     {
-        foreach (var option in new Option[] { _purpose, _paper, _state, _printed, _started, _spoiled, _unused, _heldOut, _pile, _image, _sheet, _place, _note })
-        {
-            command.Add(option);
-        }
+        command.Add(_purpose);
+        _measures.AddTo(command);
+        command.Add(_pile);
+        command.Add(_place);
     }
 
     public string? Place(ParseResult line) => line.GetValue(_place);
 
     public NewPrintRun Read(ParseResult line)
     {
-        var (image, sheet) = (line.GetValue(_image), line.GetValue(_sheet));
+        var measures = _measures.Read(line);
 
         return new NewPrintRun
         {
             Purpose = line.GetValue(_purpose) ?? "edition",
-            Paper = line.GetValue(_paper),
-            State = line.GetValue(_state),
-            Printed = line.GetValue(_printed) ?? RecordedDate.None,
-            Started = line.GetValue(_started),
-            Spoiled = line.GetValue(_spoiled),
-            Unused = line.GetValue(_unused),
-            HeldOut = line.GetValue(_heldOut),
+            Paper = measures.Paper,
+            State = measures.State,
+            Printed = measures.Printed ?? RecordedDate.None,
+            Started = measures.Started,
+            Spoiled = measures.Spoiled,
+            Unused = measures.Unused,
+            HeldOut = measures.HeldOut,
             Pile = line.GetValue(_pile),
-            ImageHeight = image?.Height.Micrometres,
-            ImageWidth = image?.Width.Micrometres,
-            SheetHeight = sheet?.Height.Micrometres,
-            SheetWidth = sheet?.Width.Micrometres,
-            Note = line.GetValue(_note),
+            ImageHeight = measures.ImageHeight,
+            ImageWidth = measures.ImageWidth,
+            SheetHeight = measures.SheetHeight,
+            SheetWidth = measures.SheetWidth,
+            Note = measures.Note,
         };
     }
 }

@@ -11,5 +11,6 @@ internal static class WorkCommand
         WorkListCommand.Create(context),
         WorkShowCommand.Create(context),
         WorkEditCommand.Create(context),
+        WorkJoinCommand.Create(context),
     };
 }

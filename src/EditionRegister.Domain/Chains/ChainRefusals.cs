@@ -36,6 +36,9 @@ public static class ChainRefusals
     public static RefusedException ToThemselves(Impression sheet, string owner) =>
         new("sold-to-its-owner", $"{sheet.ShownCode} belongs to {owner} already. Nothing was changed. Name another buyer.");
 
+    public static RefusedException FirstLinkStays(Impression sheet) =>
+        new("first-link-stays", $"{sheet.ShownCode} has only the first step of that chain, and that one stays. Nothing was changed. `edreg show {sheet.ShownCode}` shows both of its chains.");
+
     public static RefusedException NetAbovePrice() =>
         new("net-above-price", "What the owner receives is more than the price. Nothing was changed. Give the net price as a part of the price.");
 }

@@ -27,6 +27,9 @@ public static class WorkRefusals
     public static RefusedException UnknownRole(string role) =>
         new("role-unknown", $"“{role}” is no role this register knows. Nothing was changed. The roles are {string.Join(", ", Role.All.Select(known => known.Word))}.");
 
+    public static RefusedException RoleHeld(Work work, string who, Role role) =>
+        new("role-held-already", $"{who} is the {role.Name} of “{work.ShownTitle}” already. Nothing was changed. `edreg work show {work.Id}` shows who had a part in it.");
+
     public static RefusedException FateStated(Matrix matrix) =>
         new("fate-stated-already", $"What became of the {matrix.Called} is on record already: {matrix.Fate.Replace('-', ' ')} ({matrix.FateDate}). Nothing was changed. If that was recorded by mistake, say so with --correct.");
 

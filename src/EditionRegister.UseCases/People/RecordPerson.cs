@@ -48,7 +48,7 @@ public sealed class RecordPerson(RegisterStore store)
         deed.Set("person", id,
             ("what", person.IsOrganisation ? "organisation" : "person"),
             ("name", person.Name.Trim()),
-            ("sort_name", person.SortName ?? (person.IsOrganisation ? person.Name.Trim() : SortNameOf(person.Name.Trim()))),
+            ("sort_name", person.SortName ?? SortNames.Of(person.Name.Trim(), person.IsOrganisation)),
             ("protected", person.IsProtected ? "yes" : "no"),
             ("public_name", policy),
             ("public_wording", person.Wording),
@@ -59,7 +59,4 @@ public sealed class RecordPerson(RegisterStore store)
 
         return id;
     }
-
-    private static string SortNameOf(string name) =>
-        name.LastIndexOf(' ') is var space and > 0 ? $"{name[(space + 1)..]}, {name[..space]}" : name;
 }

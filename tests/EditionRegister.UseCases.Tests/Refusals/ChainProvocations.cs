@@ -15,6 +15,7 @@ internal static class ChainProvocations
             studio.Register.PutAway.Run(Pile(1, "3"), "Loft", RecordedDate.Read("2026-03-10"));
             studio.Register.PutAway.Run(Pile(1, "3"), "Studio", RecordedDate.Read("2026-03-09"));
         }),
+        new("first-link-stays", studio => studio.Register.TakeLinkBack.Run(Pile(1, "3"), move: true, transfer: false)),
         new("is-there-already", studio => studio.Register.PutAway.Run(Pile(1, "3"), "Studio › Drawer 1")),
         new("is-with-someone", studio =>
         {

@@ -21,6 +21,11 @@ internal static class WorkProvocations
         new("matrix-not-found", studio => Fate(studio, 1, 9, "cancelled")),
         new("matrix-not-found", studio => Fate(studio, 3, null, "cancelled")),
         new("matrix-not-named", studio => Fate(studio, 4, null, "cancelled")),
+        new("role-held-already", studio =>
+        {
+            studio.Register.JoinWork.Run(1, [new("printer", "Quay Gallery")]);
+            studio.Register.JoinWork.Run(1, [new("printer", "Quay Gallery")]);
+        }),
         new("fate-stated-already", studio => Fate(studio, 4, 3, "cut-up")),
         new("fate-needs-reduction", studio => Fate(studio, 1, null, "cut-away-in-printing")),
         new("run-not-found", studio => studio.Register.SortPulls.Run(Studio.Pile(1, "1") with { Run = 2 }, "kept")),

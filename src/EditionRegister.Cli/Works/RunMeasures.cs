@@ -1,0 +1,50 @@
+using System.CommandLine;
+using EditionRegister.Domain.Dates;
+using EditionRegister.Domain.Sizes;
+using EditionRegister.Domain.Works;
+
+namespace EditionRegister.Cli;
+
+/// <summary>What is counted and measured of a print run, when it is recorded and when it is put right.</summary>
+internal sealed class RunMeasures
+{
+    private readonly Option<string?> _paper = Opt.Text("--paper", "TEXT", "The paper.");
+    private readonly Option<string?> _state = Opt.Text("--state", "TEXT", "The state of the matrix.");
+    private readonly Option<RecordedDate?> _printed = Opt.Date("--printed", "When it was printed.");
+    private readonly Option<int?> _started = Opt.Count("--started", "Sheets started.");
+    private readonly Option<int?> _spoiled = Opt.Count("--spoiled", "Sheets spoiled: counted, never registered.");
+    private readonly Option<int?> _unused = Opt.Count("--unused", "Sheets left unused.");
+    private readonly Option<int?> _heldOut = Opt.Count("--held-out", "Sheets held out as proofs; they lie at the end of the pile.");
+    private readonly Option<Size?> _image = Opt.Size("--image", "The size of the image, height first, in millimetres: 300x225.");
+    private readonly Option<Size?> _sheet = Opt.Size("--sheet", "The size of the sheet, height first, in millimetres: 400x300.");
+    private readonly Option<string?> _note = Opt.Text("--note", "TEXT", "Anything else.");
+
+    public void AddTo(Command command)
+    {
+        foreach (var option in new Option[] { _paper, _state, _printed, _started, _spoiled, _unused, _heldOut, _image, _sheet, _note })
+        {
+            command.Add(option);
+        }
+    }
+
+    public PrintRunCorrection Read(ParseResult line)
+    {
+        var (image, sheet) = (line.GetValue(_image), line.GetValue(_sheet));
+
+        return new PrintRunCorrection
+        {
+            Paper = line.GetValue(_paper),
+            State = line.GetValue(_state),
+            Printed = line.GetValue(_printed),
+            Started = line.GetValue(_started),
+            Spoiled = line.GetValue(_spoiled),
+            Unused = line.GetValue(_unused),
+            HeldOut = line.GetValue(_heldOut),
+            ImageHeight = image?.Height.Micrometres,
+            ImageWidth = image?.Width.Micrometres,
+            SheetHeight = sheet?.Height.Micrometres,
+            SheetWidth = sheet?.Width.Micrometres,
+            Note = line.GetValue(_note),
+        };
+    }
+}

@@ -1,0 +1,30 @@
+using EditionRegister.Domain.Chains;
+using EditionRegister.Store;
+using EditionRegister.UseCases.Choosing;
+
+namespace EditionRegister.UseCases.Moves;
+
+/// <summary>Takes the last move, or the last transfer, of sheets back where it was recorded by mistake.</summary>
+public sealed class TakeLinkBack(RegisterStore store)
+{
+    /// <summary>Answers how many sheets it was done to.</summary>
+    /// <param name="choice">Which sheets.</param>
+    /// <param name="move">The last link of where it is.</param>
+    /// <param name="transfer">The last link of whose it is.</param>
+    /// <exception cref="Domain.RefusedException">first-link-stays, or a choice that finds nothing.</exception>
+    public int Run(ImpressionChoice choice, bool move, bool transfer) => DeedOnChosen.Run(store, "take-link-back", choice, (_, chosen, deed) =>
+    {
+        foreach (var sheet in chosen.Sheets)
+        {
+            if (move)
+            {
+                LinkDeeds.TakeBackMove(sheet, deed);
+            }
+
+            if (transfer)
+            {
+                LinkDeeds.TakeBackTransfer(sheet, deed);
+            }
+        }
+    });
+}

@@ -1,0 +1,20 @@
+namespace EditionRegister.UseCases.People;
+
+/// <summary>What is put right about someone; null leaves a fact as it is.</summary>
+public sealed record PersonCorrection
+{
+    public string? Name { get; init; }
+
+    /// <summary>"Family, Given"; worked out from a new name when not said.</summary>
+    public string? SortName { get; init; }
+
+    public string? PublicName { get; init; }
+
+    public string? Wording { get; init; }
+
+    public string? ClassCode { get; init; }
+
+    public string? Contact { get; init; }
+
+    public string? Note { get; init; }
+}
