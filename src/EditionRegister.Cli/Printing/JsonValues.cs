@@ -1,6 +1,6 @@
 using System.Text.Json;
 using EditionRegister.Domain.Dates;
-using EditionRegister.Domain.Money;
+using EditionRegister.Domain.Prices;
 
 namespace EditionRegister.Cli;
 

@@ -1,5 +1,5 @@
 using System.Globalization;
-using EditionRegister.Domain.Money;
+using EditionRegister.Domain.Prices;
 
 namespace EditionRegister.Cli;
 

@@ -1,5 +1,5 @@
 using System.CommandLine;
-using EditionRegister.Domain.Money;
+using EditionRegister.Domain.Prices;
 
 namespace EditionRegister.Cli;
 

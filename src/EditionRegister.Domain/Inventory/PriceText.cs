@@ -1,3 +1,4 @@
+using EditionRegister.Domain.Prices;
 using EditionRegister.Domain.Impressions;
 
 namespace EditionRegister.Domain.Inventory;
@@ -13,8 +14,8 @@ internal static class PriceText
             ? net.Currency == impression.AskingCurrency ? net.Amount : net.ToString()
             : null;
 
-    private static Money.Money? Of(long? minorUnits, string? currency) =>
-        minorUnits is { } amount && amount is >= 0 and <= Money.Money.Largest && currency is { Length: 3 } code && code.All(char.IsAsciiLetterUpper)
-            ? new Money.Money(amount, code)
+    private static Money? Of(long? minorUnits, string? currency) =>
+        minorUnits is { } amount && amount is >= 0 and <= Money.Largest && currency is { Length: 3 } code && code.All(char.IsAsciiLetterUpper)
+            ? new Money(amount, code)
             : null;
 }

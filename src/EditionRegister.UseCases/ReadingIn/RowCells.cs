@@ -1,8 +1,8 @@
-using System.Globalization;
 using EditionRegister.Domain.Dates;
+using EditionRegister.Domain.Prices;
 using EditionRegister.Domain.Sizes;
 using EditionRegister.Formats.Csv;
-using Amount = EditionRegister.Domain.Money.Money;
+using System.Globalization;
 
 namespace EditionRegister.UseCases.ReadingIn;
 
@@ -103,12 +103,12 @@ internal sealed class RowCells(IReadOnlyDictionary<ReadInColumn, ColumnMatch> co
             return null;
         }
 
-        if (Amount.TryParse(text.Trim(), currency, out var amount))
+        if (Money.TryParse(text.Trim(), currency, out var amount))
         {
             return amount.MinorUnits;
         }
 
-        Problem(column, text, $"is no amount in {currency}; write {Amount.Form}, and the currency in three letters.");
+        Problem(column, text, $"is no amount in {currency}; write {Money.Form}, and the currency in three letters.");
 
         return null;
     }

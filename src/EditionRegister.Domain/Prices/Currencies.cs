@@ -1,6 +1,6 @@
 using System.Text.RegularExpressions;
 
-namespace EditionRegister.Domain.Money;
+namespace EditionRegister.Domain.Prices;
 
 /// <summary>What the register knows of ISO 4217: how a code looks, and which currencies do not have two decimals.</summary>
 internal static class Currencies

@@ -1,8 +1,8 @@
 using System.Globalization;
 using CsCheck;
-using Amount = EditionRegister.Domain.Money.Money;
+using Amount = EditionRegister.Domain.Prices.Money;
 
-namespace EditionRegister.Domain.Tests.Money;
+namespace EditionRegister.Domain.Tests.Prices;
 
 public class MoneyTests(string culture = "") : InCulture(culture)
 {

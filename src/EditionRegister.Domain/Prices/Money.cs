@@ -1,7 +1,7 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 
-namespace EditionRegister.Domain.Money;
+namespace EditionRegister.Domain.Prices;
 
 /// <summary>An amount in whole minor units of one currency; amounts of different currencies never meet.</summary>
 public sealed record Money
