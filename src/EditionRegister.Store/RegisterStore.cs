@@ -1,5 +1,4 @@
 using EditionRegister.Domain;
-using EditionRegister.Domain.Facts;
 using EditionRegister.Domain.Integrity;
 using EditionRegister.Store.Integrity;
 using EditionRegister.Store.Logbook;

@@ -1,5 +1,4 @@
 using EditionRegister.Store;
-using EditionRegister.UseCases;
 using EditionRegister.UseCases.Demo;
 
 namespace EditionRegister.Bench;

@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using Microsoft.VisualBasic.FileIO;
 
 namespace EditionRegister.EndToEnd.Tests;

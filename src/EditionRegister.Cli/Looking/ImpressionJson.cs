@@ -1,5 +1,4 @@
 using System.Text.Json;
-using EditionRegister.Domain.Chains;
 using EditionRegister.Domain.Impressions;
 using EditionRegister.Domain.Works;
 using EditionRegister.UseCases.Looking;

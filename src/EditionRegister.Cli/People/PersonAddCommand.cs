@@ -1,5 +1,4 @@
 using System.CommandLine;
-using EditionRegister.UseCases.People;
 
 namespace EditionRegister.Cli;
 

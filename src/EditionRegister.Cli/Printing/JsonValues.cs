@@ -1,6 +1,5 @@
 using System.Text.Json;
 using EditionRegister.Domain.Dates;
-using EditionRegister.Domain.Prices;
 
 namespace EditionRegister.Cli;
 

@@ -1,7 +1,6 @@
 using System.CommandLine;
 using EditionRegister.Domain.Dates;
 using EditionRegister.Domain.Works;
-using EditionRegister.UseCases.Works;
 
 namespace EditionRegister.Cli;
 

@@ -1,6 +1,5 @@
 using EditionRegister.Domain.Dates;
 using EditionRegister.Domain.Facts;
-using EditionRegister.Domain.Numbers;
 using EditionRegister.Domain.Works;
 
 namespace EditionRegister.Domain.Editions;

@@ -1,6 +1,5 @@
 using EditionRegister.Domain.Chains;
 using EditionRegister.Domain.Dates;
-using EditionRegister.Domain.Impressions;
 using EditionRegister.Domain.People;
 
 namespace EditionRegister.Domain.Integrity;

@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text.Json;
-using EditionRegister.Domain.Facts;
 using EditionRegister.Domain.Integrity;
 using EditionRegister.Store.Logbook;
 using EditionRegister.Store.Proof;

@@ -1,8 +1,6 @@
 using System.Globalization;
 using System.Text.Json;
-using EditionRegister.Domain.Facts;
 using EditionRegister.Store.Proof;
-using EditionRegister.Store.Sqlite;
 using Microsoft.Data.Sqlite;
 
 namespace EditionRegister.Store.Logbook;

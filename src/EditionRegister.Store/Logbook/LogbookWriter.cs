@@ -1,6 +1,5 @@
 using System.Diagnostics;
 using System.Globalization;
-using EditionRegister.Domain.Facts;
 using EditionRegister.Store.Sqlite;
 using Microsoft.Data.Sqlite;
 

@@ -1,4 +1,3 @@
-using System.Globalization;
 using EditionRegister.Domain.Facts;
 using EditionRegister.Store.Sqlite;
 using Microsoft.Data.Sqlite;

@@ -1,10 +1,6 @@
-using EditionRegister.Domain.Dates;
 using EditionRegister.Domain.Editions;
 using EditionRegister.Domain.Facts;
-using EditionRegister.Domain.Impressions;
-using EditionRegister.Domain.Numbers;
 using EditionRegister.Store;
-using EditionRegister.UseCases.Choosing;
 using EditionRegister.UseCases.Works;
 
 namespace EditionRegister.UseCases.Editions;

@@ -1,4 +1,3 @@
-using EditionRegister.Domain.Dates;
 using EditionRegister.Domain.Editions;
 using EditionRegister.Domain.Facts;
 using EditionRegister.Domain.Impressions;

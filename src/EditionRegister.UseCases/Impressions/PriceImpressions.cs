@@ -1,4 +1,3 @@
-using EditionRegister.Domain.Impressions;
 using EditionRegister.Store;
 using EditionRegister.UseCases.Choosing;
 

@@ -1,4 +1,3 @@
-using EditionRegister.Domain.Impressions;
 using EditionRegister.Domain.People;
 using EditionRegister.Domain.Text;
 using EditionRegister.Domain.Works;

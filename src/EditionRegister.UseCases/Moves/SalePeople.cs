@@ -1,9 +1,3 @@
-using EditionRegister.Domain.Chains;
-using EditionRegister.Domain.Dates;
-using EditionRegister.Store;
-using EditionRegister.UseCases.Choosing;
-using EditionRegister.UseCases.People;
-
 namespace EditionRegister.UseCases.Moves;
 
 /// <summary>People of a sale as a person names them; null is not said, and for the buyer not known.</summary>

@@ -1,5 +1,4 @@
 using EditionRegister.Domain.Chains;
-using EditionRegister.Domain.Dates;
 using EditionRegister.Store;
 using EditionRegister.UseCases.Choosing;
 using EditionRegister.UseCases.People;

@@ -1,6 +1,5 @@
 using EditionRegister.Domain;
 using EditionRegister.Store;
-using EditionRegister.Store.Reading;
 
 namespace EditionRegister.UseCases.ReadingIn;
 

@@ -1,9 +1,5 @@
 using EditionRegister.Domain.Codes;
-using EditionRegister.Domain.Facts;
-using EditionRegister.Domain.Works;
-using EditionRegister.Store;
 using EditionRegister.Store.Logbook;
-using EditionRegister.UseCases.People;
 
 namespace EditionRegister.UseCases.Works;
 

@@ -3,7 +3,6 @@ using EditionRegister.Domain.Codes;
 using EditionRegister.Domain.Dates;
 using EditionRegister.Domain.Editions;
 using EditionRegister.Domain.Impressions;
-using EditionRegister.Domain.Numbers;
 using EditionRegister.Domain.People;
 using EditionRegister.Domain.Works;
 

@@ -2,7 +2,6 @@ using System.Text;
 using EditionRegister.Domain.Facts;
 using EditionRegister.Store.Logbook;
 using EditionRegister.Store.Sqlite;
-using Microsoft.Data.Sqlite;
 
 namespace EditionRegister.Store.Tests.Logbook;
 

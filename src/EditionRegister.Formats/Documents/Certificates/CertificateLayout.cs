@@ -3,7 +3,6 @@ using EditionRegister.Domain;
 using EditionRegister.Domain.Documents;
 using EditionRegister.Formats.Documents.Drawing;
 using EditionRegister.Formats.Documents.Layout;
-using EditionRegister.Formats.Templates;
 using static EditionRegister.Formats.Documents.Certificates.CertificateSettings;
 
 namespace EditionRegister.Formats.Documents.Certificates;

@@ -1,5 +1,4 @@
 using System.Text;
-using EditionRegister.Formats.Documents.Layout;
 using HarfBuzzSharp;
 using Buffer = HarfBuzzSharp.Buffer;
 using Face = EditionRegister.Formats.Documents.Layout.Face;
