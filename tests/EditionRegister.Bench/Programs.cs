@@ -10,7 +10,7 @@ internal static class Programs
     public static string Publish(string project, string name, string into)
     {
         var output = Path.Combine(into, name);
-        Run("dotnet", ["publish", project, "-c", "Release", "-r", RuntimeInformation.RuntimeIdentifier, "--self-contained", "false", "-p:PublishReadyToRun=true", "-p:RestoreLockedMode=false", "-p:RestorePackagesWithLockFile=false", "-o", output, "-v", "quiet"]);
+        Run("dotnet", ["publish", project, "-c", "Release", "-r", RuntimeInformation.RuntimeIdentifier, "--self-contained", "false", "-p:PublishReadyToRun=true", "-p:RestoreLockedMode=false", "-p:NuGetLockFilePath=obj/publish.lock.json", "-o", output, "-v", "quiet"]);
 
         return Path.Combine(output, OperatingSystem.IsWindows() ? name + ".exe" : name);
     }
