@@ -13,7 +13,7 @@ public sealed class ReadmeTests : IDisposable
     [Fact]
     public void What_the_readme_shows_is_what_the_program_says()
     {
-        var path = Path.Combine(CloneFolder(), "README.md");
+        var path = Path.Combine(Clone.Folder, "README.md");
         var readme = File.ReadAllText(path).ReplaceLineEndings("\n");
         _cli.Time.SetLocalTimeZone(TimeZoneInfo.Utc);
         _cli.Time.SetUtcNow(new DateTimeOffset(2026, 3, 20, 9, 0, 0, TimeSpan.Zero));
@@ -32,24 +32,11 @@ public sealed class ReadmeTests : IDisposable
     [Fact]
     public void The_readme_has_exactly_the_two_commands_first()
     {
-        var readme = File.ReadAllText(Path.Combine(CloneFolder(), "README.md")).ReplaceLineEndings("\n");
+        var readme = File.ReadAllText(Path.Combine(Clone.Folder, "README.md")).ReplaceLineEndings("\n");
 
         Assert.Equal(
             "\ndotnet run --project src/EditionRegister.Cli -- demo\ndotnet test EditionRegister.sln\n",
             readme.Split("```")[1]);
-    }
-
-    private static string CloneFolder()
-    {
-        for (var at = new DirectoryInfo(AppContext.BaseDirectory); at is not null; at = at.Parent)
-        {
-            if (File.Exists(Path.Combine(at.FullName, "EditionRegister.sln")))
-            {
-                return at.FullName;
-            }
-        }
-
-        throw new InvalidOperationException("The tests run outside a clone.");
     }
 
     /// <summary>The README with the output of the day in its console blocks.</summary>

@@ -45,5 +45,5 @@ public sealed class MuseumTests : IDisposable
         return rows;
     }
 
-    private static string Beside(string file) => Path.Combine(Tools.Clone, "tests", "EditionRegister.EndToEnd.Tests", "museum", file);
+    private static string Beside(string file) => Path.Combine(Clone.Folder, "tests", "EditionRegister.EndToEnd.Tests", "museum", file);
 }

@@ -6,8 +6,6 @@ namespace EditionRegister.EndToEnd.Tests;
 /// <summary>Programs of the machine that tests borrow. Where EDREG_REQUIRE_TOOLS is 1 they count as there, so that a missing one fails instead of skipping.</summary>
 internal static class Tools
 {
-    public static string Clone { get; } = FindClone();
-
     public static bool Has(string tool)
     {
         if (Environment.GetEnvironmentVariable("EDREG_REQUIRE_TOOLS") == "1")
@@ -40,18 +38,5 @@ internal static class Tools
         {
             throw new InvalidOperationException($"{tool} is not on this machine.", missing);
         }
-    }
-
-    private static string FindClone()
-    {
-        for (var at = new DirectoryInfo(AppContext.BaseDirectory); at is not null; at = at.Parent)
-        {
-            if (File.Exists(Path.Combine(at.FullName, "EditionRegister.sln")))
-            {
-                return at.FullName;
-            }
-        }
-
-        throw new InvalidOperationException("The tests run outside a clone.");
     }
 }

@@ -4,7 +4,7 @@ namespace EditionRegister.UseCases.Tests;
 internal static class Approved
 {
     /// <summary>The tests folder of the clone, wherever the test runs from.</summary>
-    public static string TestsFolder { get; } = Find();
+    public static string TestsFolder { get; } = Path.Combine(Clone.Folder, "tests");
 
     public static void Is(string text, params string[] path)
     {
@@ -17,18 +17,5 @@ internal static class Approved
 
         Assert.True(File.Exists(file), $"No approved text {file}. The text was:\n{text}");
         Assert.Equal(File.ReadAllText(file).ReplaceLineEndings("\n"), text.ReplaceLineEndings("\n"));
-    }
-
-    private static string Find()
-    {
-        for (var at = new DirectoryInfo(AppContext.BaseDirectory); at is not null; at = at.Parent)
-        {
-            if (File.Exists(Path.Combine(at.FullName, "EditionRegister.sln")))
-            {
-                return Path.Combine(at.FullName, "tests");
-            }
-        }
-
-        throw new InvalidOperationException("The tests run outside a clone.");
     }
 }
