@@ -63,6 +63,8 @@ public sealed class Register
 
     public StateNumberFate StateNumberFate => new(Store);
 
+    public MakeEditionWhole MakeEditionWhole => new(Store);
+
     public CloseEdition CloseEdition => new(Store);
 
     public InscribeImpressions InscribeImpressions => new(Store);

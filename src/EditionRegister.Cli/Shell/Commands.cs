@@ -26,6 +26,7 @@ internal static class Commands
         ["fate"] = FateCommand.Create,
         ["inscribe"] = InscribeCommand.Create,
         ["price"] = PriceCommand.Create,
+        ["whole"] = WholeCommand.Create,
         ["close"] = CloseCommand.Create,
         ["put-away"] = PutAwayCommand.Create,
         ["consign"] = ConsignCommand.Create,

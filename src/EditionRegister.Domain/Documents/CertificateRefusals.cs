@@ -19,7 +19,7 @@ internal static class CertificateRefusals
 
     public static RefusedException PartlyKnown(string sheet) => new(
         "certificate-edition-partly-known",
-        $"No certificate was issued: the edition of {InSentence(sheet)} is only partly known to this register, and a certificate says how large all of it is. Account for every number first.");
+        $"No certificate was issued: the edition of {InSentence(sheet)} is only partly known to this register, and a certificate says how large all of it is. Account for every number with `edreg fate`, then say that it is whole with `edreg whole`.");
 
     public static RefusedException StandsAlready(string sheet, string serial) => new(
         "certificate-stands-already",

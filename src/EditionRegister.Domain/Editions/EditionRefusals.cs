@@ -94,6 +94,12 @@ public static class EditionRefusals
     public static RefusedException CannotClose(Work work, IReadOnlyList<string> reasons) =>
         new("edition-not-accounted-for", $"The edition of “{work.ShownTitle}” cannot be closed yet: {string.Join("; ", reasons)}. Nothing was changed. Give each number to a sheet or say its fate with `edreg fate`, state the matrix's fate with `edreg matrix fate`, and close again.");
 
+    public static RefusedException NotAllKnown(Work work, IReadOnlyList<string> reasons) =>
+        new("edition-not-all-known", $"The edition of “{work.ShownTitle}” is not whole here yet: {string.Join("; ", reasons)}. Nothing was changed. Say what became of each number with `edreg fate` (elsewhere, where it was sold before), and how many there are with `edreg mend`, then say it is whole again.");
+
+    public static RefusedException WholeAlready(Work work) =>
+        new("edition-whole-already", $"The edition of “{work.ShownTitle}” is ours and whole already. Nothing was changed. `edreg map` shows every number of it.");
+
     public static RefusedException NotOursToClose(Work work) =>
         new("edition-not-ours-whole", $"The edition of “{work.ShownTitle}” is someone else's or only partly known here, so it cannot be closed by us. Nothing was changed. Only an edition of ours that is whole is closed.");
 

@@ -10,7 +10,7 @@ public sealed record ReadInColumn
 
     public static ReadInColumn Code { get; } = new("code", "register code");
 
-    public static ReadInColumn Maker { get; } = new("maker", "artist", "printmaker", "pupil", "student", "by");
+    public static ReadInColumn Maker { get; } = new("maker", "artist", "artist name", "printmaker", "pupil", "student", "by");
 
     public static ReadInColumn Title { get; } = new("title", "work", "name of work");
 
@@ -24,7 +24,7 @@ public sealed record ReadInColumn
 
     public static ReadInColumn Standing { get; } = new("standing");
 
-    public static ReadInColumn Number { get; } = new("number", "no", "impression", "impression number", "edition number", "numbered", "number in edition");
+    public static ReadInColumn Number { get; } = new("number", "no", "nr", "ed no", "edition no", "impression", "impression no", "impression number", "edition number", "numbered", "number in edition");
 
     public static ReadInColumn EditionKind { get; } = new("edition kind", "kind of edition");
 
@@ -46,7 +46,7 @@ public sealed record ReadInColumn
 
     public static ReadInColumn Condition { get; } = new("condition");
 
-    public static ReadInColumn Place { get; } = new("place", "where", "drawer", "shelf");
+    public static ReadInColumn Place { get; } = new("place", "where", "location", "drawer", "shelf");
 
     public static ReadInColumn With { get; } = new("with", "held by");
 
@@ -60,7 +60,7 @@ public sealed record ReadInColumn
 
     public static ReadInColumn NetPrice { get; } = new("net price");
 
-    public static ReadInColumn Notes { get; } = new("notes", "note", "remarks");
+    public static ReadInColumn Notes { get; } = new("notes", "note", "remarks", "comments", "comment");
 
     public static IReadOnlyList<ReadInColumn> All { get; } =
     [

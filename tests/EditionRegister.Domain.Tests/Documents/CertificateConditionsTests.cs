@@ -47,7 +47,7 @@ public class CertificateConditionsTests
             ("certificate-edition-not-ours", $"No certificate was issued: the edition of {_four} is someone else's, and only who made an edition can certify it. Ask its maker or publisher."),
             Refusal(Clean.WithEdition(edition => edition with { Extent = "someone-elses" }), "4/12"));
         Assert.Equal(
-            ("certificate-edition-partly-known", $"No certificate was issued: the edition of {_four} is only partly known to this register, and a certificate says how large all of it is. Account for every number first."),
+            ("certificate-edition-partly-known", $"No certificate was issued: the edition of {_four} is only partly known to this register, and a certificate says how large all of it is. Account for every number with `edreg fate`, then say that it is whole with `edreg whole`."),
             Refusal(Clean.WithEdition(edition => edition with { Extent = "partly-known" }), "4/12"));
     }
 

@@ -33,6 +33,12 @@ internal static class EditionProvocations
         new("edition-closed-already", studio => studio.Register.CloseEdition.Run(2)),
         new("edition-not-ours-whole", studio => studio.Register.CloseEdition.Run(3)),
         new("edition-not-accounted-for", studio => studio.Register.CloseEdition.Run(1)),
+        new("edition-whole-already", studio => studio.Register.MakeEditionWhole.Run(1)),
+        new("edition-not-all-known", studio =>
+        {
+            studio.Register.DeclareEdition.Run(3, new NewEdition { Extent = "partly-known", Numberings = [NumberingPlan.Read("1-3")] });
+            studio.Register.MakeEditionWhole.Run(5);
+        }),
         new("note-missing", studio => studio.Register.StateNumberFate.Run(1, "4", "void", null)),
         new("number-is-given", studio => studio.Register.StateNumberFate.Run(1, "2", "never-printed", null)),
         new("number-beyond-size", studio => studio.Register.StateNumberFate.Run(1, "5", "never-printed", null)),

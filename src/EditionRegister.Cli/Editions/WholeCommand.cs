@@ -1,0 +1,24 @@
+using System.CommandLine;
+
+namespace EditionRegister.Cli;
+
+/// <summary><c>edreg whole</c>: says that an edition known in part is now wholly accounted for.</summary>
+internal static class WholeCommand
+{
+    public static Command Create(CommandContext context)
+    {
+        var edition = Arg.Id("EDITION", "The number of the edition.");
+        CommandWithExample command = new("whole", "Says that an edition of yours, known in part so far, is wholly accounted for here; then it can be certified and closed.", "edreg whole 3") { edition };
+
+        command.SetAction(line => context.Record(line, register =>
+        {
+            var id = line.GetValue(edition)!.Value;
+            register.MakeEditionWhole.Run(id);
+            var (work, _) = register.LookAround.Edition(id);
+
+            return new Recorded($"Edition {Counted.Figure(id)} of {Called.Work(work)} is whole: every number of it is accounted for or open.", json => json.WriteNumber("edition", id));
+        }));
+
+        return command;
+    }
+}
