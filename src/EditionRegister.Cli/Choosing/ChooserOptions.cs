@@ -13,9 +13,12 @@ internal sealed class ChooserOptions
     private readonly Option<int?> _run = Opt.Some("--run", "The print run whose pile is meant. Else 1.");
     private readonly Option<string?> _pile = Opt.Ranges("--pile", "PLACES", "Places in the pile of a print run: 1-14, 17. Needs --work.");
 
+    private readonly Option<string?> _lyingIn = Opt.Text("--lying-in", "PLACE", "Everything that lies in a place, or in a place inside it.");
+    private readonly Option<bool> _all = Opt.Flag("--all", "Every impression that is not left out.");
+
     public void AddTo(Command command)
     {
-        foreach (var option in new Option[] { _sheets, _edition, _work, _run, _pile })
+        foreach (var option in new Option[] { _sheets, _edition, _work, _run, _pile, _lyingIn, _all })
         {
             command.Add(option);
         }
@@ -23,7 +26,7 @@ internal sealed class ChooserOptions
 
     /// <summary>True where the line chooses impressions, if only by half.</summary>
     public bool IsAsked(ParseResult line) =>
-        (line.GetValue(_sheets) ?? line.GetValue(_pile)) is not null || (line.GetValue(_work) ?? line.GetValue(_run) ?? line.GetValue(_edition)) is not null;
+        (line.GetValue(_sheets) ?? line.GetValue(_pile) ?? line.GetValue(_lyingIn)) is not null || line.GetValue(_all) || (line.GetValue(_work) ?? line.GetValue(_run) ?? line.GetValue(_edition)) is not null;
 
     /// <param name="line">The line as typed.</param>
     /// <param name="edition">The edition the command is about anyway, where --edition names none.</param>
@@ -42,6 +45,15 @@ internal sealed class ChooserOptions
             throw new WrongUsageException("--run says whose pile is meant, so it needs --pile.");
         }
 
-        return new ImpressionChoice { Sheets = line.GetValue(_sheets), Edition = line.GetValue(_edition) ?? edition, Work = work, Run = run ?? 1, Pile = pile };
+        return new ImpressionChoice
+        {
+            Sheets = line.GetValue(_sheets),
+            Edition = line.GetValue(_edition) ?? edition,
+            Work = work,
+            Run = run ?? 1,
+            Pile = pile,
+            LyingIn = line.GetValue(_lyingIn),
+            All = line.GetValue(_all),
+        };
     }
 }

@@ -17,5 +17,11 @@ public sealed record ImpressionChoice
     /// <summary>Places in the pile of a print run: "1-14, 17".</summary>
     public string? Pile { get; init; }
 
+    /// <summary>Everything that lies in a place, or in a place inside it.</summary>
+    public string? LyingIn { get; init; }
+
+    /// <summary>Every impression that is not left out.</summary>
+    public bool All { get; init; }
+
     public static ImpressionChoice OfCode(string code) => new() { Sheets = code };
 }

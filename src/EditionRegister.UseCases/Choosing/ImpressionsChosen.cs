@@ -4,6 +4,7 @@ using EditionRegister.Domain.Impressions;
 using EditionRegister.Domain.Numbers;
 using EditionRegister.Domain.Works;
 using EditionRegister.Store.Reading;
+using EditionRegister.UseCases.People;
 using EditionRegister.UseCases.Works;
 
 namespace EditionRegister.UseCases.Choosing;
@@ -29,6 +30,12 @@ public static class ImpressionsChosen
         foreach (var range in choice.Sheets is null ? [] : NumberRanges.Read(choice.Sheets))
         {
             found.AddRange(range.Code is { } code ? [ByCode(code.Text, code.ToString())] : ByNumber(range));
+        }
+
+        if (choice.All || choice.LyingIn is not null)
+        {
+            var places = choice.LyingIn is { } place ? Places.Within(reader.Book, Places.Find(reader.Book, place)) : null;
+            found.AddRange(reader.WorkIds().Select(Load).SelectMany(work => work.Impressions.Where(sheet => Lies(sheet, places)).Select(sheet => (work, sheet))));
         }
 
         if (found.Count == 0)
@@ -69,6 +76,9 @@ public static class ImpressionsChosen
             return NumberGiving.Choose(work, work.Editions.First(one => one.Id == edition), [range]).Select(number => (work, HolderOf(work, number)));
         }
     }
+
+    private static bool Lies(Impression sheet, IReadOnlySet<long>? places) =>
+        places is null ? sheet.Standing != "left-out" : sheet.Where?.Place is { } place && places.Contains(place);
 
     private static Impression HolderOf(Work work, NumberChosen number) =>
         work.Impressions.FirstOrDefault(sheet => sheet.Numbering == number.Numbering.Id && sheet.Number == number.Ordinal)

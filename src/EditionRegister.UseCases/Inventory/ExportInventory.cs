@@ -56,7 +56,7 @@ public sealed class ExportInventory(RegisterStore store)
     private static List<string?[]> Rows(Reader reader, InventoryChoice choice)
     {
         var maker = choice.Maker is { } who ? Persons.Find(reader.Book, who) : (long?)null;
-        var places = choice.Place is { } path ? Inside(reader, Places.Find(reader.Book, path)) : null;
+        var places = choice.Place is { } path ? Places.Within(reader.Book, Places.Find(reader.Book, path)) : null;
 
         var sheets = reader.Works()
             .Where(work => maker is null || work.Makers.Any(person => person.Id == maker))
@@ -66,17 +66,5 @@ public sealed class ExportInventory(RegisterStore store)
             .Where(sheet => !choice.Available || FreeToSell.Of(sheet.Work, sheet.Impression) == FreeToSell.Yes);
 
         return [.. InventoryOrder.Sorted(sheets).Select(sheet => InventoryRow.Of(sheet.Work, sheet.Impression, choice.Owners))];
-    }
-
-    private static HashSet<long> Inside(Reader reader, long outer)
-    {
-        HashSet<long> found = [outer];
-
-        while (reader.Book.Places.Values.Where(place => place.Inside is { } inside && found.Contains(inside)).Any(place => found.Add(place.Id)))
-        {
-            // Each round goes one place deeper, until a round finds nothing new.
-        }
-
-        return found;
     }
 }

@@ -26,6 +26,19 @@ public static class Places
         };
     }
 
+    /// <summary>A place, and every place inside it.</summary>
+    public static IReadOnlySet<long> Within(AddressBook book, long outer)
+    {
+        HashSet<long> found = [outer];
+
+        while (book.Places.Values.Where(place => place.Inside is { } inside && found.Contains(inside)).Any(place => found.Add(place.Id)))
+        {
+            // Each round goes on until one finds nothing new.
+        }
+
+        return found;
+    }
+
     private static List<string> Folded(IEnumerable<string> names) => [.. names.Select(SearchText.Fold)];
 
     private static bool EndsWith(List<string> path, List<string> end) => path.Count >= end.Count && path.TakeLast(end.Count).SequenceEqual(end);
