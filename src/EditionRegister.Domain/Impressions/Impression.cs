@@ -70,6 +70,9 @@ public sealed record Impression
 
     public bool IsKept => Standing == "kept";
 
+    /// <summary>Known from a list, not from the press: what the list does not say of it is not known.</summary>
+    public bool IsAsListed => Whereabouts is [{ Kind: "as-listed" }, ..];
+
     public Position? Where => Whereabouts.Count == 0 ? null : Whereabouts[^1].To;
 
     public Owner? Whose => Ownership.Count == 0 ? null : Ownership[^1].To;

@@ -73,9 +73,9 @@ public sealed record Work
         return null;
     }
 
-    /// <summary>The number as the register has it: as pencilled, else as given, else "number unknown" or the standing.</summary>
+    /// <summary>The number as the register has it: as pencilled, else as given, else that it has none or nobody knows, or its standing.</summary>
     public string NumberOf(Impression impression) =>
         impression.Pencilled
         ?? NumberingOf(impression)?.Spell(impression.Number)
-        ?? (impression.Standing == "kept" ? "not numbered" : impression.Standing.Replace('-', ' '));
+        ?? (impression.Standing != "kept" ? impression.Standing.Replace('-', ' ') : impression.IsAsListed ? "number not known" : "not numbered");
 }
