@@ -154,7 +154,7 @@ internal sealed class Replay(SqliteConnection connection)
 
         try
         {
-            var unsealed = EntryReader.ReadSealed(facts.Body);
+            var unsealed = RowJson.ReadSealed(facts.Body);
 
             if (unsealed.Table != row.Table || unsealed.Id != row.Id)
             {

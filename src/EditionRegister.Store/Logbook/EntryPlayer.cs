@@ -58,7 +58,7 @@ internal sealed class EntryPlayer(SqliteConnection connection) : IDisposable
 
         if (unsealed is not null)
         {
-            var found = EntryReader.ReadSealed(unsealed.Body);
+            var found = RowJson.ReadSealed(unsealed.Body);
 
             if (found.Table != row.Table || found.Id != row.Id)
             {

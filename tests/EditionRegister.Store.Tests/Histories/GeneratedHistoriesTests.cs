@@ -43,7 +43,7 @@ public sealed class GeneratedHistoriesTests : IDisposable
             said.UnionWith(entry.Sets.SelectMany(Names));
         }
 
-        said.UnionWith(Rebuild.SealedFacts(connection).SelectMany(facts => Names(EntryReader.ReadSealed(facts.Body))));
+        said.UnionWith(Rebuild.SealedFacts(connection).SelectMany(facts => Names(RowJson.ReadSealed(facts.Body))));
 
         var known = FactCatalogue.Tables.SelectMany(table => table.Facts.Where(fact => fact.Keeping != Keeping.Derived).Select(fact => $"{table.Name}.{fact.Name}"));
         Assert.Empty(known.Except(said));
