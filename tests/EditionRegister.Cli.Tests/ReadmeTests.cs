@@ -16,6 +16,7 @@ public sealed class ReadmeTests : IDisposable
         var path = Path.Combine(Clone.Folder, "README.md");
         var readme = File.ReadAllText(path).ReplaceLineEndings("\n");
         _cli.Time.SetLocalTimeZone(TimeZoneInfo.Utc);
+        _cli.CurrentDirectory = Directory.CreateDirectory(Path.Combine(_cli.Folder, "clone")).FullName;
         _cli.Time.SetUtcNow(new DateTimeOffset(2026, 3, 20, 9, 0, 0, TimeSpan.Zero));
 
         var said = Run(readme);
@@ -84,9 +85,10 @@ public sealed class ReadmeTests : IDisposable
 
         text.Append(line).Append('\n');
 
-        if (line.StartsWith("$ cd ", StringComparison.Ordinal))
+        if (line.StartsWith("$ export ", StringComparison.Ordinal))
         {
-            _cli.CurrentDirectory = Path.Combine(_cli.Folder, line[5..]);
+            var parts = line[9..].Split('=');
+            _cli.Set(parts[0], parts[1]);
         }
         else
         {
@@ -100,6 +102,6 @@ public sealed class ReadmeTests : IDisposable
     {
         _cli.Typed(line);
 
-        return string.Create(CultureInfo.InvariantCulture, $"{_cli.Output}{_cli.Error}").Replace(_cli.Folder, "", StringComparison.Ordinal);
+        return string.Create(CultureInfo.InvariantCulture, $"{_cli.Output}{_cli.Error}").Replace(_cli.Folder, "/home/mira", StringComparison.Ordinal);
     }
 }

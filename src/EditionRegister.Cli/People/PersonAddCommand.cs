@@ -1,3 +1,4 @@
+using EditionRegister.Domain.People;
 using System.CommandLine;
 
 namespace EditionRegister.Cli;
@@ -18,7 +19,7 @@ internal static class PersonAddCommand
             var id = register.RecordPerson.Run(options.Read(line));
             var person = register.LookAround.Book().People[id];
 
-            return new Recorded($"{person.FullName} recorded as person {Counted.Figure(id)}; in public “{PublicNames.Of(person)}”.", json => PersonJson.WriteHead(json, person))
+            return new Recorded($"{person.FullName} recorded as person {Counted.Figure(id)}; in public “{person.PublicText}”.", json => PersonJson.WriteHead(json, person))
             {
                 More = person.IsProtected ? printer => printer.Line(AboutPupils) : null,
             };

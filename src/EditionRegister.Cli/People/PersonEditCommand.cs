@@ -44,7 +44,7 @@ internal static class PersonEditCommand
             var id = register.EditPerson.Run(line.GetRequiredValue(who), correction, line.GetValue(seen));
             var person = register.LookAround.Book().People[id];
 
-            return new Recorded($"Person {Counted.Figure(id)} put right: {person.FullName}, in public “{PublicNames.Of(person)}”.", json => PersonJson.WriteHead(json, person));
+            return new Recorded($"Person {Counted.Figure(id)} put right: {person.FullName}, in public “{person.PublicText}”.", json => PersonJson.WriteHead(json, person));
         }));
 
         return command;

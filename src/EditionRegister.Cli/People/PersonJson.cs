@@ -14,7 +14,7 @@ internal static class PersonJson
         json.WriteString("what", person.What);
         json.WriteBoolean("protected", person.IsProtected);
         json.WriteString("public_policy", person.Policy);
-        json.WriteString("public_name", PublicNames.Of(person));
+        json.WriteString("public_name", person.PublicText);
         json.WriteString("class_code", person.ClassCode);
         json.WriteString("contact", person.Contact);
         json.WriteString("note", person.Note);

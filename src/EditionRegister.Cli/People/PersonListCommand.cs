@@ -18,7 +18,7 @@ internal static class PersonListCommand
             printer.Show(
                 text: () =>
                 {
-                    printer.Table(Columns, people.Select(person => (string[])[Counted.Figure(person.Id), person.FullName, What(person), PublicNames.Of(person), person.Contact ?? ""]));
+                    printer.Table(Columns, people.Select(person => (string[])[Counted.Figure(person.Id), person.FullName, What(person), person.PublicText, person.Contact ?? ""]));
                     printer.Line($"{Counted.Of(people.Count, "person or organisation", "people and organisations")}.");
                 },
                 json: json => json.Each("people", people, person => PersonJson.WriteHead(json, person)));

@@ -31,7 +31,7 @@ internal sealed class PersonPage
         printer.Facts(
             ("What", _person.IsProtected ? $"{_person.What}, protected" : _person.What),
             ("Sorted as", _person.SortName),
-            ("In public", PublicNames.Of(_person)),
+            ("In public", _person.PublicText),
             ("Class code", _person.ClassCode),
             ("Contact", _person.Contact),
             ("Note", _person.Note));

@@ -1,3 +1,4 @@
+using EditionRegister.Domain.People;
 using EditionRegister.Domain.Impressions;
 using EditionRegister.Domain.Works;
 

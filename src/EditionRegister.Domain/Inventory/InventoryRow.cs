@@ -1,3 +1,4 @@
+using EditionRegister.Domain.People;
 using EditionRegister.Domain.Documents;
 using EditionRegister.Domain.Editions;
 using EditionRegister.Domain.Impressions;

@@ -1,9 +1,7 @@
-using EditionRegister.Domain.People;
-
-namespace EditionRegister.Domain.Documents;
+namespace EditionRegister.Domain.People;
 
 /// <summary>What documents and lists call a person.</summary>
-internal static class NamesInPublic
+public static class NamesInPublic
 {
     extension(Person person)
     {
