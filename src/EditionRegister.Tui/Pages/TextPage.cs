@@ -1,0 +1,47 @@
+namespace EditionRegister.Tui.Pages;
+
+/// <summary>A page of text to read, longer than the screen perhaps.</summary>
+internal abstract class TextPage : Page
+{
+    /// <summary>The first line on the screen.</summary>
+    public int Top { get; private set; }
+
+    private int _length;
+
+    /// <summary>The whole text for a screen of that many columns.</summary>
+    public abstract IReadOnlyList<Line> Text(int width);
+
+    /// <summary>The lines on a screen of that size.</summary>
+    public IReadOnlyList<Line> InSight(int width, int height)
+    {
+        var text = Text(width);
+        _length = text.Count;
+        Top = Math.Clamp(Top, 0, Math.Max(0, _length - height));
+
+        return [.. text.Skip(Top).Take(height)];
+    }
+
+    public int Length => _length;
+
+    public override bool Moves(string key, int height)
+    {
+        int? top = key switch
+        {
+            "Up" => Top - 1,
+            "Down" => Top + 1,
+            "PageUp" => Top - Math.Max(1, height - 1),
+            "PageDown" => Top + Math.Max(1, height - 1),
+            "Home" => 0,
+            "End" => _length - height,
+            _ => null,
+        };
+
+        if (top is not { } line)
+        {
+            return false;
+        }
+
+        Top = Math.Clamp(line, 0, Math.Max(0, _length - height));
+        return true;
+    }
+}
