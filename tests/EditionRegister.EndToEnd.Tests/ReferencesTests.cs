@@ -10,7 +10,7 @@ public sealed class ReferencesTests
     [InlineData("EditionRegister.Store", "Domain")]
     [InlineData("EditionRegister.Formats", "Domain")]
     [InlineData("EditionRegister.UseCases", "Store Formats Domain")]
-    [InlineData("EditionRegister.Tui", "UseCases Domain")]
+    [InlineData("EditionRegister.Tui", "UseCases Store Domain")]
     [InlineData("edreg", "UseCases Tui Store Domain")]
     public void Every_project_knows_only_those_below_it(string assembly, string may)
     {
@@ -32,6 +32,7 @@ public sealed class ReferencesTests
     [InlineData("QRCoder", "EditionRegister.Formats")]
     [InlineData("CsvHelper", "EditionRegister.Formats")]
     [InlineData("System.CommandLine", "edreg")]
+    [InlineData("Terminal.Gui", "EditionRegister.Tui")]
     public void A_package_stays_where_it_belongs(string package, string where)
     {
         var ours = new[] { "EditionRegister.Domain", "EditionRegister.Store", "EditionRegister.Formats", "EditionRegister.UseCases", "EditionRegister.Tui", "edreg" };

@@ -15,6 +15,9 @@ internal sealed record AppServices
     /// <summary>True where nobody watches: output goes to a file or another program.</summary>
     public required bool IsOutputRedirected { get; init; }
 
+    /// <summary>True where nobody types: input comes from a file or another program.</summary>
+    public bool IsInputRedirected { get; init; } = true;
+
     /// <summary>Where codes and salts come from.</summary>
     public Randomness Randomness { get; init; } = Randomness.System;
 
@@ -24,5 +27,6 @@ internal sealed record AppServices
         Environment = System.Environment.GetEnvironmentVariable,
         CurrentDirectory = System.Environment.CurrentDirectory,
         IsOutputRedirected = Console.IsOutputRedirected,
+        IsInputRedirected = Console.IsInputRedirected,
     };
 }

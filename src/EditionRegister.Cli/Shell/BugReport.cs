@@ -7,12 +7,18 @@ internal static class BugReport
 {
     public static int Report(Exception exception, CommandContext context)
     {
-        var log = TraceLog.Write(exception, context.KnownRegister, context.Services.Time);
+        context.Error.WriteLine(OwnUp(exception, context.KnownRegister, context.Services.Time));
+
+        return ExitCode.Bug;
+    }
+
+    /// <summary>Writes the trace away, and answers the sentence.</summary>
+    public static string OwnUp(Exception exception, string? registerFolder, TimeProvider time)
+    {
+        var log = TraceLog.Write(exception, registerFolder, time);
         var where = log is null ? "No trace could be written." : $"The trace is in {log}.";
         var what = SafeText.Show($"{exception.GetType().Name}, {exception.Message.TrimEnd('.')}");
 
-        context.Error.WriteLine($"This is a bug in edreg: {what}. {where}");
-
-        return ExitCode.Bug;
+        return $"This is a bug in edreg: {what}. {where}";
     }
 }

@@ -35,7 +35,7 @@ internal static class CommandLine
             root.Add(create(context));
         }
 
-        root.SetAction(_ => HelpText.Write(root, context.Output));
+        root.SetAction(line => OpenRooms.Run(context, line, root));
 
         return root;
     }

@@ -4,9 +4,12 @@ using EditionRegister.Tui.Pages;
 namespace EditionRegister.Tui.Hall;
 
 /// <summary>What every page has at hand: the register's queue, the line to say something in, the marked sheets, earlier answers.</summary>
-internal sealed class Desk(StoreQueue store, TimeProvider time)
+/// <param name="store">The queue to the open register; null where none is open yet.</param>
+/// <param name="time">The clock.</param>
+internal sealed class Desk(StoreQueue? store, TimeProvider time)
 {
-    public StoreQueue Store { get; } = store;
+    /// <exception cref="InvalidOperationException">No register is open.</exception>
+    public StoreQueue Store => store ?? throw new InvalidOperationException("No register is open.");
 
     public TimeProvider Time { get; } = time;
 

@@ -8,7 +8,7 @@ internal abstract class ListPage : Page
     public abstract Listing Rows { get; }
 
     /// <summary>Said in place of rows where there are none.</summary>
-    public abstract string Nothing { get; }
+    public abstract string Empty { get; }
 
     /// <summary>The current row; 0 where there is none.</summary>
     public int Current

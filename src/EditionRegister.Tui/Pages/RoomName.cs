@@ -3,7 +3,9 @@ namespace EditionRegister.Tui.Pages;
 /// <summary>The rooms of the house, in the order of their digits.</summary>
 internal enum RoomName
 {
-    PlanChest = 1,
+    /// <summary>Where no register is open yet.</summary>
+    Welcome,
+    PlanChest,
     Bench,
     Logbook,
     Findings,
@@ -15,7 +17,7 @@ internal enum RoomName
 /// <summary>How rooms are called on the screen.</summary>
 internal static class RoomNames
 {
-    public static IReadOnlyList<RoomName> All { get; } = Enum.GetValues<RoomName>();
+    public static IReadOnlyList<RoomName> All { get; } = [.. Enum.GetValues<RoomName>().Where(room => room != RoomName.Welcome)];
 
     public static string Shown(this RoomName room) => room switch
     {

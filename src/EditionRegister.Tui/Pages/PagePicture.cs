@@ -1,0 +1,59 @@
+namespace EditionRegister.Tui.Pages;
+
+/// <summary>A page drawn as lines for a screen of a given size, and where its body stands in them.</summary>
+internal sealed record PagePicture(IReadOnlyList<Line> Lines, int BodyTop, int BodyHeight)
+{
+    // However much there is to say above and below, some of the body is always in sight.
+    private const int LeastBody = 5;
+
+    public static PagePicture Of(Page page, int width, int height)
+    {
+        List<Line> top = [.. page.Head(width)];
+        List<Line> foot = [.. page.Foot(width)];
+
+        if (page is ListPage list)
+        {
+            top.AddRange(FilterLine(list, width));
+            top.Add(ListLines.Heading(list.Rows, width));
+        }
+
+        var room = Math.Max(0, height - LeastBody);
+        top = [.. top.Take(Math.Max(room, page is ListPage ? 2 : 0))];
+        foot = [.. foot.Take(Math.Max(0, room - top.Count))];
+        var body = Math.Max(1, height - top.Count - foot.Count);
+        List<Line> lines = [.. top, .. Body(page, width, body)];
+
+        while (lines.Count < height - foot.Count)
+        {
+            lines.Add(Line.Empty);
+        }
+
+        return new PagePicture([.. lines, .. foot], top.Count, body);
+    }
+
+    private static IEnumerable<Line> Body(Page page, int width, int height) => page switch
+    {
+        ListPage { Rows.Count: 0 } list => Wrap.Of(list.Empty, width).Select(line => Line.Of(line, Tone.Quiet)).Take(height),
+        ListPage list => ListLines.InSight(list, width, height),
+        TrayPage tray => tray.InSight(width, height),
+        TextPage text => text.InSight(width, height),
+        _ => [],
+    };
+
+    private static IEnumerable<Line> FilterLine(ListPage list, int width)
+    {
+        var count = list.Rows.Count == 0 ? "" : $"{list.Current + 1} of {list.Rows.Count}";
+
+        if (list.FindsIn is null && list.Rows.Count == 0)
+        {
+            yield break;
+        }
+
+        var typed = list.IsFiltering ? Line.Of("Find: ", Tone.Key).Then(list.Filter + "_", Tone.Strong)
+            : list.Filter.Length > 0 ? Line.Of("Found by ", Tone.Quiet).Then(list.Filter, Tone.Strong).Then("   Esc shows all", Tone.Quiet)
+            : list.FindsIn is { } finds ? Line.Of($"/ finds by {finds}", Tone.Quiet)
+            : Line.Empty;
+
+        yield return typed.Width + count.Length + 1 > width ? typed : typed.Then(new string(' ', width - typed.Width - count.Length)).Then(count, Tone.Quiet);
+    }
+}
