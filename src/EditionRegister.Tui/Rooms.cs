@@ -1,6 +1,12 @@
 using EditionRegister.Tui.AddressBook;
+using EditionRegister.Tui.Bench;
+using EditionRegister.Tui.Documents;
+using EditionRegister.Tui.Findings;
 using EditionRegister.Tui.Hall;
+using EditionRegister.Tui.Logbook;
 using EditionRegister.Tui.Pages;
+using EditionRegister.Tui.PlanChest;
+using EditionRegister.Tui.Shows;
 
 namespace EditionRegister.Tui;
 
@@ -9,20 +15,12 @@ internal static class Rooms
 {
     public static IReadOnlyList<Room> Of(Desk desk) =>
     [
-        new(RoomName.PlanChest, () => new BarePage("Plan chest")),
-        new(RoomName.Bench, () => new BarePage("Bench")),
-        new(RoomName.Logbook, () => new BarePage("Logbook")),
-        new(RoomName.Findings, () => new BarePage("Findings")),
-        new(RoomName.Documents, () => new BarePage("Documents")),
-        new(RoomName.Shows, () => new BarePage("Shows")),
+        new(RoomName.PlanChest, () => new PlanChestPage(desk)),
+        new(RoomName.Bench, () => new BenchPage(desk)),
+        new(RoomName.Logbook, () => new LogbookPage(desk)),
+        new(RoomName.Findings, () => new FindingsPage(desk)),
+        new(RoomName.Documents, () => new DocumentsPage(desk)),
+        new(RoomName.Shows, () => new ShowsPage(desk)),
         new(RoomName.AddressBook, () => new PeoplePage(desk)),
     ];
-}
-
-internal sealed class BarePage(string name) : TextPage
-{
-    public override string Title => name;
-    public override string Explains => "Nothing here yet.";
-    public override IReadOnlyList<KeyDeed> Keys => [];
-    public override IReadOnlyList<Line> Text(int width) => ["Nothing here yet."];
 }

@@ -32,8 +32,8 @@ internal static class ChainTables
             MoveKind.Of(link.Kind)?.Name ?? link.Kind,
             link.Passed.ToString(),
             WhereInWords.OwnerOf(work, link.To),
-            Prices.Show(link.Price, link.Currency) ?? "",
-            Prices.Show(link.Net, link.Currency) ?? "",
+            PricesShown.Show(link.Price, link.Currency) ?? "",
+            PricesShown.Show(link.Net, link.Currency) ?? "",
             Together(link.Agent is { } agent ? work.Book.NameOf(agent) : null, link.Note),
         ]),
     ];

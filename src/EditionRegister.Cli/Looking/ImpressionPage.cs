@@ -43,8 +43,8 @@ internal static class ImpressionPage
             ("Printed", run?.Printed.ToString()),
             ("Paper", run?.Paper),
             ("State", run?.State),
-            ("Image", Sizes.Show(run?.ImageHeight, run?.ImageWidth, units)),
-            ("Sheet", Sizes.Show(run?.SheetHeight, run?.SheetWidth, units)),
+            ("Image", SizesShown.Show(run?.ImageHeight, run?.ImageWidth, units)),
+            ("Sheet", SizesShown.Show(run?.SheetHeight, run?.SheetWidth, units)),
         ];
     }
 
@@ -57,7 +57,7 @@ internal static class ImpressionPage
         ("Signed", sheet.Signature is { } signature ? $"{sheet.Signed}, “{signature}”" : sheet.Signed),
         ("Condition", sheet.Condition),
         ("For sale", Called.Plain(sheet.ForSale)),
-        ("Asking price", Prices.Show(sheet.Asking, sheet.AskingCurrency)),
+        ("Asking price", PricesShown.Show(sheet.Asking, sheet.AskingCurrency)),
         ("Where", WhereInWords.Of(work, sheet)),
         ("Whose", WhereInWords.OwnerOf(work, sheet)),
         ("Note", sheet.Note),

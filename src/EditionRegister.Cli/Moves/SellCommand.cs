@@ -20,7 +20,7 @@ internal static class SellCommand
             var sheets = register.SellImpressions.Run(choice, people, sale);
             var buyer = people.Buyer is { } who ? Names.Of(register, who) : null;
             var day = context.DayOf(sale.Date.IsKnown ? sale.Date : null);
-            var price = Prices.Show(sale.Price, sale.Currency);
+            var price = PricesShown.Show(sale.Price, sale.Currency);
 
             return new Recorded($"{Counted.Sheets(sheets)} sold to {buyer ?? "a buyer not known"}{(price is null ? "" : $" for {price}{(sheets > 1 ? " each" : "")}")}, {day}.", json =>
             {

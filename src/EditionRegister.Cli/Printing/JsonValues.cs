@@ -42,7 +42,7 @@ internal static class JsonValues
         /// <summary>The amount as text, so that no reader rounds it.</summary>
         public void Amount(string name, long? minorUnits, string? currency)
         {
-            json.WriteString(name, Prices.Amount(minorUnits, currency));
+            json.WriteString(name, PricesShown.Amount(minorUnits, currency));
         }
 
         public void Millimetres(string name, long? micrometres)

@@ -45,7 +45,7 @@ internal static class WorkPage
     private static string[] Row(Work work, PrintRun run, string units) =>
     [
         Counted.Figure(run.Ordinal), run.Purpose, run.Printed.ToString(), run.Paper ?? "", run.State ?? "",
-        Sizes.Show(run.ImageHeight, run.ImageWidth, units) ?? "", Sizes.Show(run.SheetHeight, run.SheetWidth, units) ?? "", RunBalance.Of(work, run),
+        SizesShown.Show(run.ImageHeight, run.ImageWidth, units) ?? "", SizesShown.Show(run.SheetHeight, run.SheetWidth, units) ?? "", RunBalance.Of(work, run),
     ];
 
     private static string[] Row(Edition edition) =>

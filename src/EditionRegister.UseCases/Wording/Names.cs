@@ -1,10 +1,9 @@
-using EditionRegister.UseCases;
 using EditionRegister.UseCases.People;
 
-namespace EditionRegister.Cli;
+namespace EditionRegister.UseCases.Wording;
 
 /// <summary>The whole name of someone who was named in part or by number.</summary>
-internal static class Names
+public static class Names
 {
     /// <exception cref="Domain.RefusedException">person-not-found or person-ambiguous.</exception>
     public static string Of(Register register, string who)

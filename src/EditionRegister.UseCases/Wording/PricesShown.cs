@@ -1,10 +1,10 @@
 using System.Globalization;
 using EditionRegister.Domain.Prices;
 
-namespace EditionRegister.Cli;
+namespace EditionRegister.UseCases.Wording;
 
 /// <summary>Amounts of the register as they are shown; what damage left without a currency is shown as it stands.</summary>
-internal static class Prices
+public static class PricesShown
 {
     /// <summary>180.00 EUR; null where there is none.</summary>
     public static string? Show(long? minorUnits, string? currency) => Amount(minorUnits, currency) is { } amount ? $"{amount} {currency}".TrimEnd() : null;

@@ -1,9 +1,9 @@
 using System.Globalization;
 
-namespace EditionRegister.Cli;
+namespace EditionRegister.UseCases.Wording;
 
 /// <summary>Numbers as sentences have them, the same in every culture.</summary>
-internal static class Counted
+public static class Counted
 {
     public static string Figure(long number) => number.ToString(CultureInfo.InvariantCulture);
 

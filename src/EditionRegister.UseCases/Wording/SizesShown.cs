@@ -1,9 +1,9 @@
 using EditionRegister.Domain.Sizes;
 
-namespace EditionRegister.Cli;
+namespace EditionRegister.UseCases.Wording;
 
 /// <summary>Sizes of the register as they are shown; damaged ones are not known.</summary>
-internal static class Sizes
+public static class SizesShown
 {
     /// <param name="height">Micrometres.</param>
     /// <param name="width">Micrometres.</param>

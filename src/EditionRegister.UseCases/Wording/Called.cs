@@ -1,10 +1,10 @@
 using EditionRegister.Domain.Editions;
 using EditionRegister.Domain.Works;
 
-namespace EditionRegister.Cli;
+namespace EditionRegister.UseCases.Wording;
 
 /// <summary>What sentences call works and editions.</summary>
-internal static class Called
+public static class Called
 {
     /// <summary>“Harbour”, or Untitled, or [unknown].</summary>
     public static string Work(Work work) => work.TitleState != "untitled" && work.Title is { } title ? $"“{title}”" : work.ShownTitle;

@@ -1,0 +1,105 @@
+using System.Globalization;
+using EditionRegister.Domain;
+using EditionRegister.Domain.Dates;
+using EditionRegister.Domain.Numbers;
+using EditionRegister.Domain.Prices;
+using EditionRegister.Domain.Sizes;
+using EditionRegister.Domain.Text;
+
+namespace EditionRegister.Tui.Asking;
+
+/// <summary>The fields that many forms have, each with the form of a right answer and what is wrong with another.</summary>
+internal static class Fields
+{
+    private const int MostKnown = 6;
+    private const decimal Hundredths = 100m;
+
+    /// <summary>A date in EDTF.</summary>
+    public static Field Date(string label, string given = "") => new(label, given)
+    {
+        Form = $"a date such as {Edtf.Form}",
+        // Free words would be kept without an earliest and a latest day, and a slip of the finger with them.
+        Wrong = typed => Edtf.TryParse(typed, out _) ? null : $"“{typed}” is no date that can be kept: write {Edtf.Form}.",
+    };
+
+    public static Field Today(string label, DateOnly today) => Date(label, today.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
+
+    /// <summary>Free text, with what the register knows of the kind offered as it is typed.</summary>
+    public static Field Known(string label, IReadOnlyList<string> known, string form = "", string given = "") => new(label, given)
+    {
+        Form = form,
+        Known = typed => Matching(known, typed),
+    };
+
+    public static Field Amount(string label, string currency, string given = "") => new(label, given)
+    {
+        Form = $"{currency}: {Money.Form}",
+        Wrong = typed => Money.TryParse(typed, currency, out var money) && money.MinorUnits >= 0 ? null : $"“{typed}” is no amount in {currency}: write {Money.Form}.",
+    };
+
+    /// <summary>A share in per cent, from 0 to 100.</summary>
+    public static Field Share(string label, string given = "") => new(label, given)
+    {
+        Form = "per cent, such as 40 or 33.33",
+        Wrong = typed => Hundredth(typed) is null ? $"“{typed}” is no share: write per cent from 0 to 100, such as 40 or 33.33." : null,
+    };
+
+    public static Field Count(string label, string given = "", int least = 0) => new(label, given)
+    {
+        Form = "a whole number, such as 12",
+        Wrong = typed => int.TryParse(typed, NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count >= least
+            ? null
+            : $"“{typed}” is no whole number{(least > 0 ? string.Create(CultureInfo.InvariantCulture, $" from {least}") : "")}.",
+    };
+
+    public static Field Size(string label, string given = "") => new(label, given)
+    {
+        Form = Domain.Sizes.Size.Form,
+        Wrong = typed => Domain.Sizes.Size.TryParseMillimetres(typed, out _) ? null : $"“{typed}” is no size: write {Domain.Sizes.Size.Form}.",
+    };
+
+    /// <summary>Numbers or codes as people list them.</summary>
+    public static Field Ranges(string label, string given = "", string form = "such as 3-7, 9, A/P I-III") => new(label, given)
+    {
+        Form = form,
+        Wrong = typed => Refused(() => NumberRanges.Read(typed)),
+    };
+
+    /// <summary>The answer as minor units; null where there is none.</summary>
+    public static long? MinorUnits(string? answer, string currency) => Money.TryParse(answer, currency, out var money) ? money.MinorUnits : null;
+
+    /// <summary>The answer in hundredths of a per cent; null where there is none.</summary>
+    public static int? Hundredth(string? answer) =>
+        decimal.TryParse(answer, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var percent) && percent is >= 0 and <= 100 && decimal.IsInteger(percent * Hundredths)
+            ? (int)(percent * Hundredths)
+            : null;
+
+    public static int? Whole(string? answer) => int.TryParse(answer, NumberStyles.None, CultureInfo.InvariantCulture, out var count) ? count : null;
+
+    public static RecordedDate? DateOf(string? answer) => answer is null ? null : RecordedDate.Read(answer);
+
+    public static Size? SizeOf(string? answer) => Domain.Sizes.Size.TryParseMillimetres(answer, out var size) ? size : null;
+
+    /// <summary>What a type of the register's own says is wrong with a text, or null.</summary>
+    public static string? Refused(Action read)
+    {
+        try
+        {
+            read();
+            return null;
+        }
+        catch (RefusedException refusal)
+        {
+            return refusal.Message;
+        }
+    }
+
+    /// <summary>What is known and holds what was typed, case and accents ignored; what begins so comes first.</summary>
+    public static IReadOnlyList<string> Matching(IReadOnlyList<string> known, string typed)
+    {
+        var folded = SearchText.Fold(typed.Trim());
+        var holding = known.Where(one => SearchText.Fold(one).Contains(folded, StringComparison.Ordinal) && one != typed);
+
+        return [.. holding.OrderBy(one => !SearchText.Fold(one).StartsWith(folded, StringComparison.Ordinal)).Take(MostKnown)];
+    }
+}

@@ -1,0 +1,15 @@
+using EditionRegister.Tui.Hall;
+using EditionRegister.Tui.Pages;
+
+namespace EditionRegister.Tui.Logbook;
+
+internal sealed class LogbookPage(Desk desk) : TextPage
+{
+    public override string Title => "Logbook";
+
+    public override string Explains => "Nothing here yet.";
+
+    public override IReadOnlyList<KeyDeed> Keys => [];
+
+    public override IReadOnlyList<Line> Text(int width) => [$"Nothing here yet on {desk.Today:yyyy}."];
+}

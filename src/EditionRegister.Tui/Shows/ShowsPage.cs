@@ -1,0 +1,15 @@
+using EditionRegister.Tui.Hall;
+using EditionRegister.Tui.Pages;
+
+namespace EditionRegister.Tui.Shows;
+
+internal sealed class ShowsPage(Desk desk) : TextPage
+{
+    public override string Title => "Shows";
+
+    public override string Explains => "Nothing here yet.";
+
+    public override IReadOnlyList<KeyDeed> Keys => [];
+
+    public override IReadOnlyList<Line> Text(int width) => [$"Nothing here yet on {desk.Today:yyyy}."];
+}
