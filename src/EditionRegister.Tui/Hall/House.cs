@@ -35,6 +35,9 @@ internal sealed class House
     /// <summary>True while a deed is under way; keys pressed meanwhile wait for it.</summary>
     public bool IsBusy { get; private set; }
 
+    /// <summary>When everything the keys so far asked for is done.</summary>
+    public Task Settled => _under;
+
     /// <summary>Set when the program is to end, or to open another register.</summary>
     public Leave? Left { get; private set; }
 
