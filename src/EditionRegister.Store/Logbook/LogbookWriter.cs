@@ -39,8 +39,15 @@ public sealed class LogbookWriter(string database, TimeProvider time, Randomness
     {
         try
         {
-            var guardsWereAltered = Guards.PutBack(connection);
+            var guardsWereAltered = Guards.PutBack(connection, Schema.FormOf(connection));
+            Upgrade upgrade = new(connection, database);
             Writing writing = new(connection, randomness, Now());
+
+            if (upgrade.IsDue)
+            {
+                upgrade.Run(Append, writing);
+            }
+
             var result = decide(writing);
             Append(writing, deed);
 
@@ -49,7 +56,13 @@ public sealed class LogbookWriter(string database, TimeProvider time, Randomness
                 _sweep.BecomesDue();
             }
 
+            var copy = upgrade.IsDue ? upgrade.Copy(writing.At) : null;
             connection.Run("COMMIT");
+
+            if (copy is not null)
+            {
+                say(Upgrade.Done(copy));
+            }
 
             if (guardsWereAltered)
             {
