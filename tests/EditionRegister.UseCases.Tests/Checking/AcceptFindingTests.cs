@@ -1,6 +1,7 @@
 using EditionRegister.Domain.Facts;
 using EditionRegister.Domain.Impressions;
 using EditionRegister.Domain.Integrity;
+using EditionRegister.Store;
 
 namespace EditionRegister.UseCases.Tests.Checking;
 
@@ -81,7 +82,7 @@ public sealed class AcceptFindingTests : IDisposable
     {
         _register.AcceptFinding.Run(Found().Handle!, "seen");
 
-        _register.Store.Write("erase", writing =>
+        new RegisterStore(_register.Folder, Surroundings.Usual).Write("erase", writing =>
         {
             writing.On(Root.Work(1)).Erase("accepted_finding", 1);
 

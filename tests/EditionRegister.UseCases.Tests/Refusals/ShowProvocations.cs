@@ -41,11 +41,11 @@ internal static class ShowProvocations
         new("batch-built-on", studio =>
         {
             var file = studio.Write("list.csv", "maker,title,number\r\nMira Tolland,Groyne,3/20\r\n");
-            studio.Register.ReadIn.Run(file);
+            var batch = studio.Register.ReadIn.Run(file, []).Batch!.Value;
             studio.Register.MakeShow.Run(new NewShow { Name = "Open studio" });
             var groyne = studio.Register.LookAround.Works()[^1];
             studio.Register.AddToShow.Run(1, Pile(groyne.Id, "1"));
-            studio.Register.UndoBatch.Run(1);
+            studio.Register.UndoBatch.Run(batch);
         }),
     ];
 

@@ -1,6 +1,8 @@
+using EditionRegister.Domain.Chains;
 using EditionRegister.Domain.Dates;
 using EditionRegister.Domain.Shows;
 using EditionRegister.UseCases.Choosing;
+using EditionRegister.UseCases.Moves;
 
 namespace EditionRegister.UseCases.Tests.Shows;
 
@@ -60,7 +62,7 @@ public sealed class ShowsTests : IDisposable
     public void A_sold_sheet_and_one_that_is_away_may_hang()
     {
         _register.Consign.Run(SmallEdition.Numbers("1"), "Quay Gallery");
-        _register.SellImpressions.Run(SmallEdition.Numbers("1"), new() { Buyer = "Quay Gallery", Price = 10_000, Currency = "EUR" });
+        _register.SellImpressions.Run(SmallEdition.Numbers("1"), new SalePeople("Quay Gallery"), new Sale { Price = 10_000, Currency = "EUR" });
 
         _register.AddToShow.Run(1, SmallEdition.Numbers("1"));
 
