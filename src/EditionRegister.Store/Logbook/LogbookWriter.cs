@@ -24,6 +24,9 @@ public sealed class LogbookWriter(string database, TimeProvider time, Randomness
         {
             using var connection = SqliteFile.OpenToWrite(database);
             TakeLock(connection);
+
+            // Whoever had the lock may have been a newer program, and this one has waited for it.
+            SqliteFile.Recognise(connection, database);
             var result = Write(connection, deed, decide);
             SweepWhatIsDue(connection);
 

@@ -164,6 +164,23 @@ public sealed class UpgradeTests : IDisposable
     }
 
     [Fact]
+    public async Task A_program_that_waited_while_a_newer_one_upgraded_it_refuses()
+    {
+        using var newer = SqliteFile.OpenToWrite(_register.Database);
+        newer.Run("BEGIN IMMEDIATE");
+        TaskCompletionSource waits = new();
+        RegisterStore store = new(_register, Surroundings.Usual with { Say = _ => waits.SetResult() });
+        var writing = Task.Run(() => Record.Exception(() => store.Write("nothing", _ => true)));
+        await waits.Task;
+
+        newer.Run("PRAGMA user_version=99");
+        newer.Run("COMMIT");
+
+        Assert.Equal("register-newer", Assert.IsType<RefusedException>(await writing).Name);
+        Assert.Equal("register-newer", Assert.Throws<RefusedException>(() => _store.Read(reader => reader.Head)).Name);
+    }
+
+    [Fact]
     public void An_upgraded_register_is_made_again_from_its_logbook_and_an_older_one_in_its_own_form()
     {
         var older = _folder.File("older.db");
