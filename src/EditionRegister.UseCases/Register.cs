@@ -10,6 +10,7 @@ using EditionRegister.UseCases.Looking;
 using EditionRegister.UseCases.Moves;
 using EditionRegister.UseCases.People;
 using EditionRegister.UseCases.ReadingIn;
+using EditionRegister.UseCases.Shows;
 using EditionRegister.UseCases.Works;
 
 namespace EditionRegister.UseCases;
@@ -81,7 +82,19 @@ public sealed class Register
 
     public TakeLinkBack TakeLinkBack => new(Store);
 
+    public MakeShow MakeShow => new(Store);
+
+    public EditShow EditShow => new(Store);
+
+    public AddToShow AddToShow => new(Store);
+
+    public RemoveFromShow RemoveFromShow => new(Store);
+
     public CheckRegister CheckRegister => new(Store);
+
+    public AcceptFinding AcceptFinding => new(Store);
+
+    public TakeAcceptanceBack TakeAcceptanceBack => new(Store);
 
     public IssueCertificates IssueCertificates => new(Store, Settings);
 

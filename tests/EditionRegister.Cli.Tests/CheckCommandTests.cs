@@ -57,6 +57,59 @@ public sealed class CheckCommandTests : IDisposable
     }
 
     [Fact]
+    public void Tells_what_was_accepted_apart_and_counts_it_no_more()
+    {
+        _cli.Run("inscribe", "--edition", "1", "--sheets", "1", "--pencilled", "2/2");
+        _cli.Run("check", "--json");
+        using var before = JsonDocument.Parse(_cli.Output.ToString());
+        var handle = before.RootElement.GetProperty("findings")[0].GetProperty("handle").GetString()!;
+        Assert.Equal(JsonValueKind.Null, before.RootElement.GetProperty("findings")[0].GetProperty("accepted").ValueKind);
+
+        var accepted = _cli.Run("accept", handle, "--reason", "the list is older", "--by", "1");
+        var code = _cli.Run("check");
+
+        var lines = _cli.Output.ToString().Split('\n');
+        Assert.Equal((0, 0), (accepted, code));
+        Assert.Equal("Accepted:", lines[0]);
+        Assert.StartsWith($"  {handle} contradiction PencilAgreesWithRecord: ", lines[1], StringComparison.Ordinal);
+        Assert.Equal("    2026-03-01, Mira Tolland: the list is older", lines[2]);
+        Assert.StartsWith("Nothing to mend: 0 contradictions, 0 queries, 0 notes; 1 accepted; the logbook is unbroken from 1 to 9, head ", lines[4], StringComparison.Ordinal);
+
+        _cli.Run("check", "--json");
+        using var after = JsonDocument.Parse(_cli.Output.ToString());
+        var finding = after.RootElement.GetProperty("findings")[0];
+        Assert.Equal(handle, finding.GetProperty("handle").GetString());
+        Assert.Equal(("the list is older", "Mira Tolland"), (finding.GetProperty("accepted").GetProperty("reason").GetString(), finding.GetProperty("accepted").GetProperty("by").GetString()));
+        Assert.Equal((0, 1), (after.RootElement.GetProperty("contradictions").GetInt32(), after.RootElement.GetProperty("accepted").GetInt32()));
+    }
+
+    [Fact]
+    public void What_the_file_itself_is_found_to_be_has_no_handle()
+    {
+        using (SqliteConnection connection = new($"Data Source={Path.Combine(_cli.Folder, "studio", "register.db")};Pooling=False"))
+        {
+            connection.Open();
+            using var command = connection.CreateCommand();
+            command.CommandText = "CREATE TABLE other (a)";
+            command.ExecuteNonQuery();
+        }
+
+        _cli.Run("check");
+
+        Assert.Contains("contradiction SchemaIsAsShipped: ", _cli.Output.ToString(), StringComparison.Ordinal);
+        Assert.DoesNotContain("Handle: ", _cli.Output.ToString(), StringComparison.Ordinal);
+        Assert.DoesNotContain("edreg accept", _cli.Output.ToString(), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("accept 7KQ4M2")]
+    [InlineData("accept 7KQ4M2 --reason seen --take-back")]
+    public void Wants_a_reason_or_to_take_one_back(string line)
+    {
+        Assert.Equal(2, _cli.Run(line.Split(' ')));
+    }
+
+    [Fact]
     public void Says_that_the_logbook_is_broken_where_someone_rewrote_it()
     {
         using (SqliteConnection connection = new($"Data Source={Path.Combine(_cli.Folder, "studio", "register.db")};Pooling=False"))

@@ -46,4 +46,33 @@ public sealed class KilledTests : IDisposable
 
         Assert.Contains(0, seen);
     }
+
+    [Fact]
+    public void Killed_while_it_upgrades_a_register_leaves_the_old_form_or_the_new_one()
+    {
+        var older = Path.Combine(Clone.Folder, "tests", "EditionRegister.Store.Tests", "fixtures", "register-0001.db");
+
+        foreach (var milliseconds in new[] { 100, 200, 250, 300, 350, 400, 500, 2_500 })
+        {
+            var name = FormattableString.Invariant($"upgraded{milliseconds}");
+            Directory.CreateDirectory(_edreg.In(name));
+            File.Copy(older, _edreg.In(name, "register.db"));
+            using (var making = _edreg.Start("shows", "make", "Open studio", "--register", name))
+            {
+                Thread.Sleep(milliseconds);
+                making.Kill();
+                RealProgram.Finish(making);
+            }
+
+            var register = Register.Open(new RegisterFolder(_edreg.In(name)));
+            var (entries, shows) = (register.LookAround.Head().N, register.LookAround.Shows().Count);
+            Assert.True((entries, shows) is (82, 0) or (84, 1), $"Killed after {milliseconds} ms, {entries} entries and {shows} shows were left.");
+            Assert.Empty(register.CheckRegister.Run());
+
+            if (shows == 1)
+            {
+                Assert.NotEmpty(Directory.GetFiles(register.Folder.Backups, "form-1-*.db"));
+            }
+        }
+    }
 }

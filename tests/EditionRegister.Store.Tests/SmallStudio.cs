@@ -29,8 +29,20 @@ internal static class SmallStudio
         work.Set("kept_column", 1, ("impression", 1), ("batch", writing.StartBatch("read-in")), ("line", 2), ("header", "Shelf"), ("value", "B"));
         work.Set("document", 1, ("kind", "certificate"), ("impression", 1), ("serial", "S-0001"), ("issued", "2026-03-01"), ("standing", "valid"), ("statement", "1/3"));
 
+        Show(writing);
+        work.Set("accepted_finding", 1,
+            ("rule", "SheetsBalance"), ("severity", "query"), ("subject_kind", "print_run"), ("subject_id", 1), ("finding", "Sheets do not add up."),
+            ("reason", "two were burnt"), ("accepted", "2026-03-01"), ("withdrawn", "no"));
+
         return true;
     });
+
+    private static void Show(Writing writing)
+    {
+        var show = writing.On(Root.Show(1));
+        show.Set("show", 1, ("name", "Open studio"), ("kind", "exhibition"), ("place", 1), ("host", 2));
+        show.Set("show_impression", 1, ("show", 1), ("impression", 1), ("ordinal", 1), ("standing", "listed"));
+    }
 
     private static void People(Writing writing)
     {

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using EditionRegister.Domain.Integrity;
 using EditionRegister.UseCases;
 
 namespace EditionRegister.Cli;
@@ -24,11 +25,22 @@ internal static class CheckCommand
         printer.Show(
             text: () =>
             {
+                List<Finding> accepted = [];
+
                 foreach (var finding in findings)
                 {
-                    FindingText.Print(printer, finding);
+                    if (finding.Accepted is null)
+                    {
+                        FindingText.Print(printer, finding);
+                    }
+                    else
+                    {
+                        accepted.Add(finding);
+                    }
                 }
 
+                FindingText.PrintAccepted(printer, accepted);
+                FindingText.PrintWayToAccept(printer, tally.Acceptable);
                 printer.Line(tally.LastLine(ReadableFindings.Head(register, check)));
             },
             json: json =>

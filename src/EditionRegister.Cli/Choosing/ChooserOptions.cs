@@ -14,11 +14,12 @@ internal sealed class ChooserOptions
     private readonly Option<string?> _pile = Opt.Ranges("--pile", "PLACES", "Places in the pile of a print run: 1-14, 17. Needs --work.");
 
     private readonly Option<string?> _lyingIn = Opt.Text("--lying-in", "PLACE", "Everything that lies in a place, or in a place inside it.");
+    private readonly Option<long?> _show = Opt.Id("--show", "a show", "Everything listed in a show, in list order.");
     private readonly Option<bool> _all = Opt.Flag("--all", "Every impression that is not left out.");
 
     public void AddTo(Command command)
     {
-        foreach (var option in new Option[] { _sheets, _edition, _work, _run, _pile, _lyingIn, _all })
+        foreach (var option in new Option[] { _sheets, _edition, _work, _run, _pile, _lyingIn, _show, _all })
         {
             command.Add(option);
         }
@@ -26,7 +27,7 @@ internal sealed class ChooserOptions
 
     /// <summary>True where the line chooses impressions, if only by half.</summary>
     public bool IsAsked(ParseResult line) =>
-        (line.GetValue(_sheets) ?? line.GetValue(_pile) ?? line.GetValue(_lyingIn)) is not null || line.GetValue(_all) || (line.GetValue(_work) ?? line.GetValue(_run) ?? line.GetValue(_edition)) is not null;
+        (line.GetValue(_sheets) ?? line.GetValue(_pile) ?? line.GetValue(_lyingIn)) is not null || line.GetValue(_all) || (line.GetValue(_work) ?? line.GetValue(_run) ?? line.GetValue(_edition) ?? line.GetValue(_show)) is not null;
 
     /// <param name="line">The line as typed.</param>
     /// <param name="edition">The edition the command is about anyway, where --edition names none.</param>
@@ -53,6 +54,7 @@ internal sealed class ChooserOptions
             Run = run ?? 1,
             Pile = pile,
             LyingIn = line.GetValue(_lyingIn),
+            Show = line.GetValue(_show),
             All = line.GetValue(_all),
         };
     }

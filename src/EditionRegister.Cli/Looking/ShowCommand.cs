@@ -8,7 +8,7 @@ internal static class ShowCommand
     public static Command Create(CommandContext context)
     {
         var code = Arg.Code("The register code of the impression.");
-        CommandWithExample command = new("show", "Shows one impression whole: what it is, what stands on it, where it was and is, whose it was and is.", "edreg show 7KQ4-M2X3") { code };
+        CommandWithExample command = new("show", "Shows one impression whole: what it is, what stands on it, where it was and is, whose it was and is. Exhibitions and sales are `edreg shows`.", "edreg show 7KQ4-M2X3") { code };
 
         command.SetAction(line => context.Look(line, (register, printer) =>
         {

@@ -36,8 +36,10 @@ internal static class Commands
         ["certificate"] = CertificateCommand.Create,
         ["labels"] = LabelsCommand.Create,
         ["pencil"] = PencilCommand.Create,
+        ["shows"] = ShowsCommand.Create,
         ["inventory"] = InventoryCommand.Create,
         ["check"] = CheckCommand.Create,
+        ["accept"] = AcceptCommand.Create,
         ["log"] = LogCommand.Create,
         ["version"] = VersionCommand.Create,
     };

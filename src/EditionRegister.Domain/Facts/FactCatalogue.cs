@@ -6,7 +6,7 @@ namespace EditionRegister.Domain.Facts;
 /// </summary>
 public static class FactCatalogue
 {
-    public static IReadOnlyList<FactTable> Tables { get; } = Number(
+    public static IReadOnlyList<FactTable> Tables { get; } = Number((Since: 1,
     [
         ("register", [Text("uid"), Whole("schema"), Text("demo")]),
         ("numbering_kind", [Text("word"), Text("mark"), Text("name"), Text("in_size"), Text("in_total"), Text("for_sale")]),
@@ -67,7 +67,16 @@ public static class FactCatalogue
         ]),
         ("batch", [Text("kind"), Text("sha256"), Whole("rows"), Sealed("file_name"), Text("undone")]),
         ("kept_column", [Whole("impression"), Whole("batch"), Whole("line"), Sealed("header"), Sealed("value")]),
-    ]);
+    ]), (Since: 2,
+    [
+        ("show", [Sealed("name"), Text("kind"), Whole("place"), Whole("host"), .. Date("opens"), .. Date("closes"), Sealed("note"), Derived("search", "name")]),
+        ("show_impression", [Whole("show"), Whole("impression"), Whole("ordinal"), Text("standing")]),
+        ("accepted_finding",
+        [
+            Text("rule"), Text("severity"), Text("subject_kind"), Whole("subject_id"), Sealed("finding"), Sealed("reason"),
+            .. Date("accepted"), Text("withdrawn"),
+        ]),
+    ]));
 
     private static readonly Dictionary<string, FactTable> ByName = Tables.ToDictionary(table => table.Name, StringComparer.Ordinal);
 
@@ -88,13 +97,16 @@ public static class FactCatalogue
     /// <summary>A date as written, with the earliest and latest day it can mean.</summary>
     private static Fact[] Date(string name) => [Text(name), Text(name + "_earliest"), Text(name + "_latest")];
 
-    private static FactTable[] Number((string Name, Fact[] Facts)[] tables)
+    private static List<FactTable> Number(params ReadOnlySpan<(int Since, (string Name, Fact[] Facts)[] Tables)> forms)
     {
-        var numbered = new FactTable[tables.Length];
+        List<FactTable> numbered = [];
 
-        for (var index = 0; index < tables.Length; index++)
+        foreach (var (since, tables) in forms)
         {
-            numbered[index] = new FactTable(index, tables[index].Name, tables[index].Facts);
+            foreach (var (name, facts) in tables)
+            {
+                numbered.Add(new FactTable(numbered.Count, since, name, facts));
+            }
         }
 
         return numbered;

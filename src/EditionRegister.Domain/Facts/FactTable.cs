@@ -5,9 +5,10 @@ public sealed class FactTable
 {
     private readonly Dictionary<string, int> _places = new(StringComparer.Ordinal);
 
-    internal FactTable(int index, string name, IEnumerable<Fact> facts)
+    internal FactTable(int index, int since, string name, IEnumerable<Fact> facts)
     {
         Index = index;
+        Since = since;
         Name = name;
         Facts = [.. facts.OrderBy(fact => fact.Name, StringComparer.Ordinal)];
 
@@ -19,6 +20,9 @@ public sealed class FactTable
 
     /// <summary>Its place in the catalogue, parents before children.</summary>
     public int Index { get; }
+
+    /// <summary>The form of register that first had it; a register of an older form has no such table.</summary>
+    public int Since { get; }
 
     public string Name { get; }
 

@@ -2,7 +2,7 @@ using System.Globalization;
 
 namespace EditionRegister.Domain.Facts;
 
-/// <summary>The one thing an entry touches: the register, a person, a place, a work or a batch.</summary>
+/// <summary>The one thing an entry touches: the register, a person, a place, a work, a show or a batch.</summary>
 public readonly record struct Root(string Kind, long Id)
 {
     public static Root Register => new("register", 1);
@@ -12,6 +12,8 @@ public readonly record struct Root(string Kind, long Id)
     public static Root Place(long id) => new("place", id);
 
     public static Root Work(long id) => new("work", id);
+
+    public static Root Show(long id) => new("show", id);
 
     public static Root Batch(long id) => new("batch", id);
 

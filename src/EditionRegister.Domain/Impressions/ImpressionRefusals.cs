@@ -12,7 +12,7 @@ public static class ImpressionRefusals
         new("code-misread", $"“{text}” is no register code: a code has the form 7KQ4-M2X3, and its last character answers for the others. Nothing was changed. Look at the label again.");
 
     public static RefusedException NothingChosen() =>
-        new("nothing-chosen", "No impressions were chosen. Nothing was changed. Name codes or numbers, as in “3-7, 9, A/P I-III, 7KQ4-M2X3”; for numbers say which edition with --edition; --lying-in takes everything in a place, --all everything.");
+        new("nothing-chosen", "No impressions were chosen. Nothing was changed. Name codes or numbers, as in “3-7, 9, A/P I-III, 7KQ4-M2X3”; for numbers say which edition with --edition; --lying-in takes everything in a place, --show everything listed for a show, --all everything.");
 
     public static RefusedException NumbersNeedEdition(string part) =>
         new("numbers-need-edition", $"“{part}” names sheets by number, and numbers belong to an edition. Nothing was changed. Say which edition with --edition, or name the sheet by its code.");

@@ -15,4 +15,11 @@ public sealed record Subject(string Kind, long Id, string Name)
 }
 
 /// <summary>One thing found: by which rule, how grave, about what, what is so, on what basis, what to do.</summary>
-public sealed record Finding(string Rule, Severity Severity, Subject Subject, string Message, string Basis, string Remedy);
+public sealed record Finding(string Rule, Severity Severity, Subject Subject, string Message, string Basis, string Remedy)
+{
+    /// <summary>What it is called by to accept it; null where it cannot be accepted, as what is found of the file itself.</summary>
+    public string? Handle { get; init; }
+
+    /// <summary>That it was accepted with a reason, while that holds; else null.</summary>
+    public Acceptance? Accepted { get; init; }
+}

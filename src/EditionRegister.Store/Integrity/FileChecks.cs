@@ -41,7 +41,7 @@ internal static class FileChecks
 
     private static IEnumerable<Finding> AsShipped(SqliteConnection connection)
     {
-        var shipped = Schema.AsShipped();
+        var shipped = Schema.AsShipped(Schema.FormOf(connection));
         var found = Schema.AsFound(connection);
 
         foreach (var name in shipped.Keys.Union(found.Keys).Where(name => shipped.GetValueOrDefault(name) != found.GetValueOrDefault(name)).Order(StringComparer.Ordinal))

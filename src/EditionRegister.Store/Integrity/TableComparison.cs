@@ -11,9 +11,15 @@ namespace EditionRegister.Store.Integrity;
 /// <summary>Holds the tables against the folded logbook, both ways: rows that differ, rows too many, rows missing.</summary>
 internal static class TableComparison
 {
-    public static IEnumerable<Finding> Compare(SqliteConnection connection, FoldedTables folded) =>
-        FactCatalogue.Tables.SelectMany(table => Compare(connection, table, folded.Of(table)))
-            .Concat(FactCatalogue.Tables.SelectMany(table => HighestId(connection, table, folded.Highest(table))));
+    /// <summary>A register of an older form is compared as it is: it has none of the tables that came later.</summary>
+    public static IEnumerable<Finding> Compare(SqliteConnection connection, FoldedTables folded)
+    {
+        var form = Schema.FormOf(connection);
+        var tables = FactCatalogue.Tables.Where(table => table.Since <= form).ToList();
+
+        return tables.SelectMany(table => Compare(connection, table, folded.Of(table)))
+            .Concat(tables.SelectMany(table => HighestId(connection, table, folded.Highest(table))));
+    }
 
     /// <summary>The next row's id comes from here; were it lower, an id the logbook speaks of would be given again.</summary>
     private static IEnumerable<Finding> HighestId(SqliteConnection connection, FactTable table, long due)

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json;
 using EditionRegister.Store.Proof;
+using EditionRegister.Store.Sqlite;
 using Microsoft.Data.Sqlite;
 
 namespace EditionRegister.Store.Logbook;
@@ -11,6 +12,9 @@ internal sealed class EntryPlayer(SqliteConnection connection) : IDisposable
     private readonly EntryReader _entry = new();
     private readonly RowWriter _rows = new(connection);
     private readonly Frontier _frontier = new();
+
+    /// <summary>The form the register has after the entries played so far; the first has the tables that every register has.</summary>
+    public int Form { get; private set; } = 1;
 
     /// <exception cref="JsonException">Not the entry that comes next, or not an entry.</exception>
     public void Play(StoredEntry stored, IEnumerable<StoredSealedFacts> sealedFacts)
@@ -48,6 +52,7 @@ internal sealed class EntryPlayer(SqliteConnection connection) : IDisposable
     private void Set(ReadRow row, StoredSealedFacts? unsealed)
     {
         IEnumerable<ReadFact> facts = row.Facts;
+        GrowTo(FormSaidBy(row));
 
         if (row.Facts.Count == 0 && row.Commitment is null)
         {
@@ -69,5 +74,33 @@ internal sealed class EntryPlayer(SqliteConnection connection) : IDisposable
         }
 
         _rows.Set(row.Table, row.Id, [.. facts.Select(fact => (row.Table.Facts[fact.Place], fact.Value))], _entry.N);
+    }
+
+    /// <summary>An entry that says the register has a newer form brings the tables of that form with it.</summary>
+    private void GrowTo(long form)
+    {
+        if (form > Schema.Newest)
+        {
+            throw new JsonException(string.Create(CultureInfo.InvariantCulture, $"it speaks of form {form}, which only a newer program knows"));
+        }
+
+        if (form > Form)
+        {
+            Schema.MakeTables(connection, Form + 1, (int)form);
+            Form = (int)form;
+        }
+    }
+
+    private static long FormSaidBy(ReadRow row)
+    {
+        var place = row.Table.Name == "register" ? row.Table.PlaceOf("schema") : -1;
+        var form = 0L;
+
+        foreach (var fact in row.Facts)
+        {
+            form = fact.Place == place ? fact.Value.Number ?? 0 : form;
+        }
+
+        return form;
     }
 }

@@ -24,6 +24,9 @@ public sealed class LogbookWriter(string database, TimeProvider time, Randomness
         {
             using var connection = SqliteFile.OpenToWrite(database);
             TakeLock(connection);
+
+            // Whoever had the lock may have been a newer program, and this one has waited for it.
+            SqliteFile.Recognise(connection, database);
             var result = Write(connection, deed, decide);
             SweepWhatIsDue(connection);
 
@@ -39,8 +42,15 @@ public sealed class LogbookWriter(string database, TimeProvider time, Randomness
     {
         try
         {
-            var guardsWereAltered = Guards.PutBack(connection);
+            var guardsWereAltered = Guards.PutBack(connection, Schema.FormOf(connection));
+            Upgrade upgrade = new(connection, database);
             Writing writing = new(connection, randomness, Now());
+
+            if (upgrade.IsDue)
+            {
+                upgrade.Run(Append, writing);
+            }
+
             var result = decide(writing);
             Append(writing, deed);
 
@@ -49,7 +59,13 @@ public sealed class LogbookWriter(string database, TimeProvider time, Randomness
                 _sweep.BecomesDue();
             }
 
+            var copy = upgrade.IsDue ? upgrade.Copy(writing.At) : null;
             connection.Run("COMMIT");
+
+            if (copy is not null)
+            {
+                say(Upgrade.Done(copy));
+            }
 
             if (guardsWereAltered)
             {

@@ -31,7 +31,9 @@ public static class Rebuild
             using var connection = FreshFile.Open(beside);
             connection.Run("PRAGMA foreign_keys=OFF; PRAGMA ignore_check_constraints=ON;");
             using var transaction = connection.BeginTransaction();
-            Schema.MakeTables(connection);
+            Schema.MakeTables(connection, 1, 1);
+
+            int form;
 
             using (EntryPlayer player = new(connection))
             {
@@ -41,9 +43,11 @@ public static class Rebuild
                 }
 
                 player.SaveFrontier();
+                form = player.Form;
             }
 
-            Schema.MakeGuards(connection);
+            Schema.MakeGuards(connection, form);
+            Schema.SayForm(connection, form);
             transaction.Commit();
         });
     }

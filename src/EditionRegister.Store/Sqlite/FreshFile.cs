@@ -31,7 +31,8 @@ internal static class FreshFile
         SqliteConnection connection = new(new SqliteConnectionStringBuilder { DataSource = path, Pooling = false }.ToString());
         connection.Open();
         connection.Run("PRAGMA journal_mode=WAL; PRAGMA secure_delete=ON;");
-        connection.Run($"PRAGMA application_id={SqliteFile.ApplicationId}; PRAGMA user_version={Schema.Newest};");
+        connection.Run($"PRAGMA application_id={SqliteFile.ApplicationId}");
+        Schema.SayForm(connection, Schema.Newest);
 
         return connection;
     }

@@ -8,12 +8,15 @@ internal static class Guards
     public const string PutBackAgain = "The database's guards had been altered and were put back as shipped. Run `edreg check` to see whether anything else was changed.";
 
     /// <summary>Puts missing or altered guards back and takes strange triggers away.</summary>
+    /// <param name="connection">Inside a transaction.</param>
+    /// <param name="form">The form whose guards the file should have.</param>
     /// <returns>Whether there was anything to put right.</returns>
-    public static bool PutBack(SqliteConnection connection)
+    public static bool PutBack(SqliteConnection connection, int form)
     {
+        var shipped = Schema.GuardsOf(form);
         var found = Found(connection);
-        var strange = found.Keys.Where(name => !Schema.Guards.ContainsKey(name) || found[name] != Schema.Guards[name]).ToList();
-        var missing = Schema.Guards.Keys.Where(name => !found.ContainsKey(name) || strange.Contains(name)).ToList();
+        var strange = found.Keys.Where(name => !shipped.ContainsKey(name) || found[name] != shipped[name]).ToList();
+        var missing = shipped.Keys.Where(name => !found.ContainsKey(name) || strange.Contains(name)).ToList();
 
         foreach (var name in strange)
         {
@@ -22,7 +25,7 @@ internal static class Guards
 
         foreach (var name in missing)
         {
-            connection.Run(Schema.Guards[name]);
+            connection.Run(shipped[name]);
         }
 
         return strange.Count + missing.Count > 0;

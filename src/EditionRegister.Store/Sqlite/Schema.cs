@@ -9,44 +9,64 @@ namespace EditionRegister.Store.Sqlite;
 internal static class Schema
 {
     /// <summary>The form of register this program writes.</summary>
-    public const int Newest = 1;
+    public const int Newest = 2;
+
+    // A form whose tables need no guard of their own ships none but those every table has.
+    private static readonly string[] OfTheirOwn = ["0001.guards.sql"];
+
+    private static readonly Dictionary<string, string>[] GuardsByForm = [.. Enumerable.Range(1, Newest).Select(ReadGuards)];
 
     public static string Script(int number) => Resource(string.Create(CultureInfo.InvariantCulture, $"{number:0000}.sql"));
 
+    /// <summary>The text of every guard of the newest form, by name.</summary>
+    public static IReadOnlyDictionary<string, string> Guards => GuardsOf(Newest);
+
     /// <summary>The text of every guard of a form, by name.</summary>
-    public static IReadOnlyDictionary<string, string> Guards { get; } =
-        Statements(Resource("0001.guards.sql"), "END;").Concat(EntryGuards()).ToDictionary(NameOf, StringComparer.Ordinal);
+    public static IReadOnlyDictionary<string, string> GuardsOf(int form) => GuardsByForm[form - 1];
+
+    /// <summary>The form the register says it has, which its logbook can prove; the newest where it says none that ever was.</summary>
+    public static int FormOf(SqliteConnection connection)
+    {
+        var registers = connection.Number("SELECT count(*) FROM sqlite_master WHERE type = 'table' AND name = 'register'");
+        var said = registers == 1 ? connection.Number("SELECT schema FROM register WHERE id = 1") : 0;
+
+        return said is >= 1 and <= Newest ? (int)said : Newest;
+    }
 
     /// <summary>Makes all tables and guards in an empty database. Call inside a transaction.</summary>
     public static void Make(SqliteConnection connection)
     {
-        MakeTables(connection);
-        MakeGuards(connection);
+        MakeTables(connection, 1, Newest);
+        MakeGuards(connection, Newest);
     }
 
-    public static void MakeTables(SqliteConnection connection)
+    /// <summary>Makes what the scripts from one form to another add.</summary>
+    public static void MakeTables(SqliteConnection connection, int first, int last)
     {
-        for (var number = 1; number <= Newest; number++)
+        for (var number = first; number <= last; number++)
         {
             connection.Run(Script(number));
         }
     }
 
-    public static void MakeGuards(SqliteConnection connection)
+    public static void MakeGuards(SqliteConnection connection, int form)
     {
-        foreach (var guard in Guards.Values)
+        foreach (var guard in GuardsOf(form).Values)
         {
             connection.Run(guard);
         }
     }
 
-    /// <summary>Everything the shipped schema makes, by kind and name. A database keeps what it was told, so this is the scripts' own text.</summary>
-    public static IReadOnlyDictionary<string, string> AsShipped()
+    public static void SayForm(SqliteConnection connection, int form) =>
+        connection.Run(string.Create(CultureInfo.InvariantCulture, $"PRAGMA user_version={form}"));
+
+    /// <summary>Everything the scripts make up to a form, by kind and name. A database keeps what it was told, so this is the scripts' own text.</summary>
+    public static IReadOnlyDictionary<string, string> AsShipped(int form)
     {
         // Made by the database itself, for tables that never give an id twice.
         Dictionary<string, string> shipped = new(StringComparer.Ordinal) { ["table sqlite_sequence"] = "CREATE TABLE sqlite_sequence(name,seq)" };
 
-        foreach (var statement in Statements(Script(Newest), ";").Concat(Guards.Values))
+        foreach (var statement in Enumerable.Range(1, form).SelectMany(number => Statements(Script(number), ";")).Concat(GuardsOf(form).Values))
         {
             shipped.Add($"{KindOf(statement)} {NameOf(statement)}", statement);
         }
@@ -68,9 +88,13 @@ internal static class Schema
         return found;
     }
 
+    private static Dictionary<string, string> ReadGuards(int form) =>
+        OfTheirOwn.Take(form).SelectMany(script => Statements(Resource(script), "END;")).Concat(EntryGuards(form)).ToDictionary(NameOf, StringComparer.Ordinal);
+
     /// <summary>A row changed by hand, without an entry to answer for it, is refused: its v must name the newest entry.</summary>
-    private static IEnumerable<string> EntryGuards() =>
-        FactCatalogue.Tables.SelectMany(table => new[] { EntryGuard(table, "made", "INSERT"), EntryGuard(table, "changed", "UPDATE") });
+    private static IEnumerable<string> EntryGuards(int form) =>
+        FactCatalogue.Tables.Where(table => table.Since <= form)
+            .SelectMany(table => new[] { EntryGuard(table, "made", "INSERT"), EntryGuard(table, "changed", "UPDATE") });
 
     private static string EntryGuard(FactTable table, string moment, string when) => $"""
         CREATE TRIGGER {table.Name}_names_its_entry_when_{moment} BEFORE {when} ON {table.Name}

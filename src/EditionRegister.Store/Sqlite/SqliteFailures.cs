@@ -16,6 +16,12 @@ internal static class SqliteFailures
     public static RefusedException Newer(string path, long schema) =>
         new("register-newer", string.Create(CultureInfo.InvariantCulture, $"{path} was written by a newer edreg (form {schema}; this program knows forms up to {Schema.Newest}). Nothing was changed. Install the newer program."));
 
+    public static RefusedException NotOfItsForm(string path, int form, string standing) =>
+        new("register-damaged", string.Create(CultureInfo.InvariantCulture, $"{path} says it has form {form}, but the {standing} of a newer form stands in it, so it cannot be upgraded. Nothing was changed. Run `edreg check`, and go on from the newest copy in the backups folder."));
+
+    public static RefusedException NotCopied(string folder, string why) =>
+        new("upgrade-not-copied", $"This register is of an older form and is upgraded by the first change, but the copy that is made before could not be written to {folder} ({why.TrimEnd('.')}). Nothing was changed. Make room there, or look whether you may write to it, then do this again.");
+
     public static RefusedException Busy(string path) =>
         new("register-busy", $"Another program has been writing to {path} for ten seconds. Nothing was changed. Wait until it has finished, then do this again.");
 

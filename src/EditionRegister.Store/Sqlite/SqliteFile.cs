@@ -59,7 +59,8 @@ internal static class SqliteFile
     private static string Settings(string path, string mode) =>
         $"Data Source=\"{path.Replace("\"", "\"\"", StringComparison.Ordinal)}\";Mode={mode};Pooling=False;Default Timeout=10";
 
-    private static void Recognise(SqliteConnection connection, string path)
+    /// <exception cref="RefusedException">register-cannot-open or register-newer.</exception>
+    public static void Recognise(SqliteConnection connection, string path)
     {
         if (connection.Number("PRAGMA application_id") != ApplicationId)
         {

@@ -11,17 +11,14 @@ public sealed class CheckRegister(RegisterStore store)
     /// <summary>The logbook's head as it was checked; null until everything was, and where damage broke that off.</summary>
     public LogbookHead? Head { get; private set; }
 
-    /// <summary>Everything found, one at a time, to the end.</summary>
+    /// <summary>Everything found, one at a time, to the end; what was accepted among it, with its acceptance.</summary>
     public IEnumerable<Finding> Run() => store.Check(Check);
 
     private IEnumerable<Finding> Check(Reader reader)
     {
-        foreach (var work in reader.Works())
+        foreach (var (_, finding) in WorkFindings.Of(reader))
         {
-            foreach (var finding in Rules.All.SelectMany(rule => rule.Check(work)))
-            {
-                yield return finding;
-            }
+            yield return finding;
         }
 
         Head = reader.Head;

@@ -20,6 +20,9 @@ public sealed record ImpressionChoice
     /// <summary>Everything that lies in a place, or in a place inside it.</summary>
     public string? LyingIn { get; init; }
 
+    /// <summary>Everything listed in this show.</summary>
+    public long? Show { get; init; }
+
     /// <summary>Every impression that is not left out.</summary>
     public bool All { get; init; }
 

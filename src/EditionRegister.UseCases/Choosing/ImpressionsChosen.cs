@@ -5,6 +5,7 @@ using EditionRegister.Domain.Numbers;
 using EditionRegister.Domain.Works;
 using EditionRegister.Store.Reading;
 using EditionRegister.UseCases.People;
+using EditionRegister.UseCases.Shows;
 using EditionRegister.UseCases.Works;
 
 namespace EditionRegister.UseCases.Choosing;
@@ -30,6 +31,11 @@ public static class ImpressionsChosen
         foreach (var range in choice.Sheets is null ? [] : NumberRanges.Read(choice.Sheets))
         {
             found.AddRange(range.Code is { } code ? [ByCode(code.Text, code.ToString())] : ByNumber(range));
+        }
+
+        if (choice.Show is { } show)
+        {
+            found.AddRange(reader.SheetsOf(reader.ShowOrRefuse(show), Load));
         }
 
         if (choice.All || choice.LyingIn is not null)

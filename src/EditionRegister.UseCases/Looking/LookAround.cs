@@ -4,10 +4,12 @@ using EditionRegister.Domain.Editions;
 using EditionRegister.Domain.Facts;
 using EditionRegister.Domain.Impressions;
 using EditionRegister.Domain.People;
+using EditionRegister.Domain.Shows;
 using EditionRegister.Domain.Works;
 using EditionRegister.Store;
 using EditionRegister.Store.Reading;
 using EditionRegister.UseCases.Choosing;
+using EditionRegister.UseCases.Shows;
 using EditionRegister.UseCases.Works;
 
 namespace EditionRegister.UseCases.Looking;
@@ -38,6 +40,18 @@ public sealed class LookAround(RegisterStore store)
     public (Work Work, Edition Edition) Edition(long id) => store.Read(reader => reader.EditionOrRefuse(id));
 
     public IReadOnlyList<ChosenOfWork> Chosen(ImpressionChoice choice) => store.Read(reader => ImpressionsChosen.Find(reader, choice));
+
+    /// <summary>Every show with its list, oldest first.</summary>
+    public IReadOnlyList<Show> Shows() => store.Read(reader => reader.Shows());
+
+    /// <exception cref="Domain.RefusedException">show-not-found.</exception>
+    public ShowSeen Show(long id) => store.Read(reader =>
+    {
+        var show = reader.ShowOrRefuse(id);
+        var sheets = reader.SheetsOf(show, reader.WorkOrRefuse);
+
+        return new ShowSeen(show, [.. sheets.Select(pair => new ImpressionListed(pair.Work, pair.Sheet))], reader.Book);
+    });
 
     public AddressBook Book() => store.Read(reader => reader.Book);
 

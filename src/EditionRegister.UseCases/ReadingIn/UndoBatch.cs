@@ -41,10 +41,16 @@ public sealed class UndoBatch(RegisterStore store)
         return made.Count(row => row.Table == "impression");
     });
 
-    /// <summary>A sheet by its code; anything else by its number.</summary>
-    private static string Called(Reader reader, string table, long id) =>
-        table == "impression" && reader.Works().SelectMany(work => work.Impressions).FirstOrDefault(sheet => sheet.Id == id) is { } sheet ? sheet.ShownCode
-        : FormattableString.Invariant($"{table.Replace('_', ' ')} {id}");
+    /// <summary>A sheet by its code, what a show lists by both; anything else by its number.</summary>
+    private static string Called(Reader reader, string table, long id) => table switch
+    {
+        "impression" when CodeOf(reader, id) is { } code => code,
+        "show_impression" when reader.ShowListing(id) is { } listing => FormattableString.Invariant($"{CodeOf(reader, listing.Impression)} is or was on the list of show {listing.Show}"),
+        _ => FormattableString.Invariant($"{table.Replace('_', ' ')} {id}"),
+    };
+
+    private static string? CodeOf(Reader reader, long sheet) =>
+        reader.Works().SelectMany(work => work.Impressions).FirstOrDefault(one => one.Id == sheet)?.ShownCode;
 
     private static Root RootNamed(RowMade row)
     {

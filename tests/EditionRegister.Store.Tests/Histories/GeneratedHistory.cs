@@ -21,6 +21,7 @@ internal sealed class GeneratedHistory
         ChainDeeds chains = new(known, _draw);
         SheetDeeds sheets = new(known, _draw, chains);
         PaperDeeds papers = new(known, _draw, sheets);
+        ShowDeeds shows = new(known, _draw);
 
         _plans =
         [
@@ -32,6 +33,8 @@ internal sealed class GeneratedHistory
             ("add-matrix", works.AddMatrix), ("edit-matrix", works.EditMatrix), ("add-run", works.AddRun), ("edit-run", works.EditRun),
             ("edit-edition", editions.EditEdition), ("grow", editions.Grow), ("decide-fate", editions.DecideFate), ("sign", sheets.Sign), ("price", sheets.Price),
             ("unscribe", sheets.Unscribe), ("put-right", chains.PutRight), ("take-back", chains.TakeBack), ("withdraw", papers.Withdraw), ("label", papers.Label), ("undo", papers.Undo),
+            ("make-show", shows.Make), ("add-to-show", shows.Add), ("remove-from-show", shows.Remove), ("edit-show", shows.Edit), ("erase-show", shows.Erase),
+            ("accept-finding", shows.Accept), ("take-acceptance-back", shows.TakeBack), ("erase-acceptance", shows.EraseAcceptance),
         ];
         _notYet = [.. _plans];
     }

@@ -13,6 +13,10 @@ internal sealed class Known
 
     public List<KnownSheet> Sheets { get; } = [];
 
+    public List<KnownShow> Shows { get; } = [];
+
+    public List<long> Acceptances { get; } = [];
+
     public List<KnownBatch> Batches { get; } = [];
 
     public List<(string Word, bool InSize)> Kinds { get; } = [("numbered", true), ("artists-proof", false), ("trial", false)];
@@ -103,6 +107,8 @@ internal sealed class KnownSheet(long id, long work)
 
     public bool Gone { get; set; }
 
+    public bool Shown { get; set; }
+
     public bool Numbered { get; set; }
 
     public bool SignedOrLeft { get; set; }
@@ -122,6 +128,13 @@ internal sealed class KnownSheet(long id, long work)
     public List<long> Documents { get; } = [];
 
     public long? Certificate { get; set; }
+}
+
+internal sealed class KnownShow(long id)
+{
+    public long Id { get; } = id;
+
+    public Dictionary<KnownSheet, long> Rows { get; } = [];
 }
 
 internal sealed record KnownLink(long Id, string State, long? First, long? Second);

@@ -102,6 +102,6 @@ public sealed class LogbookTamperingTests : IDisposable
         }
 
         connection.Run("DETACH older");
-        Schema.MakeGuards(connection);
+        Schema.MakeGuards(connection, Schema.Newest);
     }
 }

@@ -129,6 +129,9 @@ public sealed class MissingValuesTests(TamperingTests.Once once) : IClassFixture
             ["editions' work"] = reader => Assert.All(Enumerable.Range(1, 4), edition => Assert.True(reader.EditionsWork(edition) is not < 0)),
             ["batches"] = reader => Assert.All(sha, hash => Assert.True(reader.BatchOf(hash) is not < 0)),
             ["read in"] = reader => Assert.False(reader.ReadInStands(99_999)),
+            ["shows"] = reader => Assert.All(reader.Shows(), show => Assert.NotNull(reader.Show(show.Id)?.ShownName + string.Concat(reader.WorksShownIn(show.Id)))),
+            ["listings"] = reader => Assert.True(reader.ShowListing(1) is not { Show: < 0 }),
+            ["acceptances"] = reader => Assert.All(reader.Acceptances(), one => Assert.NotEqual("", one.Value.Reason)),
             ["demo"] = reader => Assert.False(reader.IsDemo()),
             ["pointers"] = reader => Assert.NotNull(reader.PointedAtFromOutside(new HashSet<RowName> { new("person", 1), new("place", 1), new("work", 1), new("impression", 1) })),
         };

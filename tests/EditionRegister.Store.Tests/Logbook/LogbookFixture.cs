@@ -36,7 +36,7 @@ internal static class LogbookFixture
 
     /// <summary>Every register table in canonical form. Derived facts stay out: how text is folded for searching may be bettered.</summary>
     public static string Content(SqliteConnection connection) =>
-        string.Concat(FactCatalogue.Tables.SelectMany(table => Rows(connection, table)).Select(row => row + "\n"));
+        string.Concat(FactCatalogue.Tables.Where(table => table.Since <= Schema.FormOf(connection)).SelectMany(table => Rows(connection, table)).Select(row => row + "\n"));
 
     private static IEnumerable<string> Rows(SqliteConnection connection, FactTable table)
     {

@@ -136,6 +136,11 @@ public sealed class GuardsTests : IDisposable
     [InlineData("UPDATE ownership SET price = 100, v = @v WHERE id = 2", "CHECK constraint failed: currency IS NOT NULL")]
     [InlineData("UPDATE ownership SET net = 100, v = @v WHERE id = 2", "CHECK constraint failed: currency IS NOT NULL")]
     [InlineData("UPDATE impression SET number = 'one', v = @v WHERE id = 1", "cannot store TEXT value in INTEGER column impression.number")]
+    [InlineData("UPDATE show SET kind = 'party', v = @v", "CHECK constraint failed: kind IN")]
+    [InlineData("UPDATE show_impression SET standing = 'sold', v = @v", "CHECK constraint failed: standing IN")]
+    [InlineData("INSERT INTO show_impression (show, impression, ordinal, standing, v) VALUES (1, 1, 2, 'listed', @v)", "UNIQUE constraint failed: show_impression.show, show_impression.impression")]
+    [InlineData("INSERT INTO show_impression (show, impression, ordinal, standing, v) VALUES (1, 99, 2, 'listed', @v)", ForeignKey)]
+    [InlineData("UPDATE accepted_finding SET withdrawn = 'perhaps', v = @v", "CHECK constraint failed: withdrawn IN")]
     public void Certificates_closed_lists_money_and_kinds_of_value_hold(string sql, string message) => Refuses(sql, message);
 
     private void Refuses(string sql, string message)

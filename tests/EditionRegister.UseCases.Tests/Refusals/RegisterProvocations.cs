@@ -48,6 +48,17 @@ internal static class RegisterProvocations
             studio.Break("UPDATE frontier SET level = level + 70");
             studio.Register.RecordPlace.Run("Attic");
         }),
+        new("register-damaged", studio =>
+        {
+            studio.Break("UPDATE register SET schema = 1");
+            studio.Register.RecordPlace.Run("Attic");
+        }),
+        new("upgrade-not-copied", studio =>
+        {
+            File.Copy(Path.Combine(Approved.TestsFolder, "EditionRegister.Store.Tests", "fixtures", "register-0001.db"), studio.Database, overwrite: true);
+            studio.Write("register/backups", "A file where the folder should be.");
+            studio.Register.RecordPlace.Run("Attic");
+        }),
         new("register-busy", studio =>
         {
             using SqliteConnection other = new($"Data Source={studio.Database};Pooling=False");
