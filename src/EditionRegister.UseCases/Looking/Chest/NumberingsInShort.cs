@@ -15,8 +15,11 @@ public static class NumberingsInShort
 
         return numbering is { Size: 1, Kind: not null } && numbering.Notation == Notation.None ? mark
             : mark.Length == 0 ? Size(numbering)
-            : $"{Count(numbering)} {mark}";
+            : $"{Count(numbering)} {mark}{(IsWords(numbering) && numbering.Size != 1 ? "s" : "")}";
     }
+
+    // Where no mark is settled in the trade, the words stand for it.
+    private static bool IsWords(Numbering numbering) => numbering.Kind is { } kind && kind.Mark == kind.Name;
 
     private static string Count(Numbering numbering) =>
         numbering.Size is { } size ? size.ToString(CultureInfo.InvariantCulture) : numbering.IsOpen ? "open" : "?";

@@ -1,0 +1,222 @@
+using EditionRegister.Domain.Chains;
+using EditionRegister.Domain.Dates;
+using EditionRegister.Domain.Editions;
+using EditionRegister.Domain.Works;
+using EditionRegister.Store;
+using EditionRegister.UseCases.Choosing;
+using EditionRegister.UseCases.Demo;
+using EditionRegister.UseCases.Looking;
+using EditionRegister.UseCases.Moves;
+using EditionRegister.UseCases.People;
+
+namespace EditionRegister.UseCases.Tests.Looking;
+
+public sealed class PlanChestTests : IDisposable
+{
+    private readonly TempFolder _folder = new();
+    private readonly Register _demo;
+
+    public PlanChestTests() => _demo = new MakeDemo(_ => { }).Run(new RegisterFolder(_folder.In("demo")));
+
+    public void Dispose() => _folder.Dispose();
+
+    [Fact]
+    public void A_first_list_stands_before_the_sheets_are_read()
+    {
+        var chest = _demo.PlanChest;
+
+        chest.Open();
+
+        Assert.Equal(new LeafedThrough(_demo).Find("").Select(line => line with { Sheets = 0, Here = 0, Away = 0, Sold = 0 }), chest.Find(null));
+        Assert.Equal(_demo.LookAround.Head(), chest.Head);
+        Assert.False(chest.SheetsAreRead);
+        Assert.Single(chest.Find("harb"));
+        Assert.Empty(chest.Find("drawer"));
+    }
+
+    [Fact]
+    public void A_line_says_what_there_is_of_an_edition_and_where_it_went()
+    {
+        var chest = Read(_demo);
+
+        var line = Assert.Single(chest.Find("harbour at low"));
+
+        // The demo's story: twelve, two artist's proofs and four progressive ones; 3 and 6 sold, 5 and 7 still with the gallery, 8 back in its drawer.
+        Assert.Equal(("limited", "whole", "12 + 2 A/P + 4 progressive proofs"), (line.Kind, line.Extent, line.Numberings));
+        Assert.Equal((18, 14, 2, 2), (line.Sheets, line.Here, line.Away, line.Sold));
+    }
+
+    [Fact]
+    public void Every_word_is_found_wherever_a_reader_finds_it_in_the_same_order()
+    {
+        Furnish(_demo);
+        var chest = Read(_demo);
+        LeafedThrough leafed = new(_demo);
+        TypedWords typed = new(leafed.Bits, seed: 1);
+
+        for (var round = 0; round < Depth.Of(600, 3_000, 30_000); round++)
+        {
+            var text = typed.Next();
+
+            Assert.True(leafed.Find(text).SequenceEqual(chest.Find(text)), text);
+        }
+    }
+
+    [Theory]
+    [InlineData("-")]
+    [InlineData("")]
+    [InlineData(" \t\u00A0 ")]
+    [InlineData("\uD800")]
+    [InlineData("%")]
+    [InlineData("¨")]
+    [InlineData("f5g3‑wygn")]
+    [InlineData("0")]
+    public void Odd_keys_find_what_a_reader_finds(string text)
+    {
+        var chest = Read(_demo);
+
+        var found = chest.Find(text);
+
+        Assert.Equal(new LeafedThrough(_demo).Find(text.Replace('\u2011', '-')), found);
+    }
+
+    [Fact]
+    public void What_another_program_wrote_is_taken_up_and_what_was_found_before_stays_as_it_was()
+    {
+        var chest = Read(_demo);
+        var before = chest.Find(null);
+        var lines = before.ToList();
+        Assert.False(chest.Refresh());
+
+        Furnish(Register.Open(_demo.Folder));
+
+        Assert.True(chest.Refresh());
+        Same(chest);
+        Assert.Equal(lines, before);
+        Assert.False(chest.Refresh());
+    }
+
+    [Fact]
+    public void Each_single_deed_is_taken_up()
+    {
+        var chest = Read(_demo);
+        var other = Register.Open(_demo.Folder);
+
+        foreach (var deed in Deeds(other))
+        {
+            deed();
+
+            Assert.True(chest.Refresh());
+            Same(chest);
+        }
+    }
+
+    [Fact]
+    public void A_file_put_in_the_place_of_another_is_read_anew()
+    {
+        var kept = _folder.In("kept.db");
+        File.Copy(_demo.Folder.Database, kept);
+        _demo.EditWork.Run(1, "One way", null, null);
+        var chest = Read(_demo);
+
+        File.Copy(kept, _demo.Folder.Database, overwrite: true);
+        _demo.EditWork.Run(1, "Another way", null, null);
+
+        Assert.True(chest.Refresh());
+        Assert.Single(chest.Find("another way"));
+        Assert.Empty(chest.Find("one way"));
+    }
+
+    [Fact]
+    public void An_empty_register_has_an_empty_chest()
+    {
+        using TempRegister temp = new();
+
+        var chest = Read(temp.Register);
+
+        Assert.Empty(chest.Find(""));
+        Assert.Empty(chest.Find("a"));
+    }
+
+    [Fact]
+    public async Task Any_thread_may_look_while_another_reads()
+    {
+        var chest = Read(_demo);
+        using CancellationTokenSource enough = new();
+        var looking = Task.Run(() =>
+        {
+            var looks = 0;
+
+            for (; !enough.IsCancellationRequested; looks++)
+            {
+                Assert.NotEmpty(chest.Find("tolland harb"));
+            }
+
+            return looks;
+        });
+
+        for (var i = 0; i < 20; i++)
+        {
+            _demo.EditWork.Run(2, FormattableString.Invariant($"Title {i}"), null, null);
+            chest.Refresh();
+        }
+
+        await enough.CancelAsync();
+        Assert.True(await looking > 0);
+    }
+
+    private static PlanChest Read(Register register)
+    {
+        var chest = register.PlanChest;
+        chest.Open();
+        chest.ReadSheets();
+
+        return chest;
+    }
+
+    /// <summary>As a chest that is opened now.</summary>
+    private void Same(PlanChest chest)
+    {
+        LeafedThrough leafed = new(_demo);
+        TypedWords typed = new(leafed.Bits, seed: 2);
+        Assert.Equal(leafed.Find(""), chest.Find(""));
+
+        for (var i = 0; i < 40; i++)
+        {
+            var text = typed.Next();
+
+            Assert.True(leafed.Find(text).SequenceEqual(chest.Find(text)), text);
+        }
+    }
+
+    private static void Furnish(Register register)
+    {
+        foreach (var deed in Deeds(register))
+        {
+            deed();
+        }
+    }
+
+    /// <summary>One of everything that shows in the chest.</summary>
+    private static IEnumerable<Action> Deeds(Register register)
+    {
+        long work = 0, edition = 0;
+
+        yield return () => register.RecordPerson.Run(new NewPerson { Name = "Łucja Ébène-Żuk", ClassCode = "7B-12" });
+        yield return () => work = register.RecordWork.Run(new NewWork { Title = "雨の港 Étude" }, ["ebene"]);
+        yield return () => register.RecordPrintRun.Run(work, new NewPrintRun { Pile = 9 });
+        yield return () => register.SortPulls.Run(new ImpressionChoice { Work = work, Pile = "1-8" }, "kept");
+        yield return () => edition = register.DeclareEdition.Run(work, new NewEdition { Numberings = [NumberingPlan.Read("1-4")] });
+        yield return () => register.DeclareEdition.Run(work, new NewEdition { Kind = "varied", IsSecond = true, Numberings = [NumberingPlan.Read("I-III")] });
+        yield return () => register.GiveNumbers.AsPiled(edition, null, null);
+        yield return () => register.RecordPlace.Run("Größe › Fach 9");
+        yield return () => register.PutAway.Run(new ImpressionChoice { Edition = edition, Sheets = "1-2" }, "Fach 9", RecordedDate.Read("2026-12"));
+        yield return () => register.RecordPerson.Run(new NewPerson { Name = "Quay & Tide", IsOrganisation = true });
+        yield return () => register.Consign.Run(new ImpressionChoice { Edition = edition, Sheets = "3" }, "quay & tide");
+        yield return () => register.SellImpressions.Run(new ImpressionChoice { Edition = edition, Sheets = "4" }, new SalePeople("quay & tide"), new Sale());
+        yield return () => register.RecordWork.Run(new NewWork { TitleUnknown = true, MakerUnknown = true }, []);
+        yield return () => register.RecordWork.Run(new NewWork { Untitled = true }, ["ebene", "tolland"]);
+        yield return () => register.EditPerson.Run("ebene", new PersonCorrection { Name = "Ada Ébène" });
+        yield return () => register.EditWork.Run(work, "Regenhafen", null, "woodcut");
+    }
+}
