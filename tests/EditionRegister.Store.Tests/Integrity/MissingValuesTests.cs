@@ -117,6 +117,11 @@ public sealed class MissingValuesTests(TamperingTests.Once once) : IClassFixture
         {
             ["works"] = reader => Assert.All(reader.Works(), work => Assert.All(work.Impressions, sheet => Assert.NotNull(work.NumberOf(sheet) + work.ShownMaker + work.ShownTitle))),
             ["list"] = reader => Assert.All(ImpressionList.Piled(reader, new ImpressionFilter { Phrases = ["a"], PlaceId = 1, MakerIds = [1] }, 0, 9).Page.Concat(ImpressionList.Piled(reader, new ImpressionFilter(), 0, 9_999).Page), place => Assert.NotEqual(0, place.Work)),
+            ["titles of works"] = reader => Assert.All(reader.Titles(), title => Assert.NotNull(title.Shown)),
+            ["makers of works"] = reader => Assert.NotNull(reader.MakersByWork([1, 2, 3])),
+            ["editions of works"] = reader => Assert.All(reader.EditionsByWork().SelectMany(editions => editions), edition => Assert.NotNull(edition.Kind)),
+            ["sheets in the chest"] = reader => Assert.All(new[] { ChestSheets.Read(reader, null), ChestSheets.Read(reader, [1, 2, 3]) }, sheets => Assert.True(sheets.Count <= sheets.Work.Length)),
+            ["written since"] = reader => Assert.NotNull(reader.Since(reader.HeadAt(1)).Roots),
             ["book"] = reader => Assert.All(reader.Book.Places.Keys, place => Assert.NotNull(reader.Book.PathOf(place))),
             ["head"] = reader => Assert.NotEqual(default, reader.Head),
             ["head at"] = reader => Assert.NotEqual(default, reader.HeadAt(2)),

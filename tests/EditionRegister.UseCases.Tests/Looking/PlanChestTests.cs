@@ -3,6 +3,7 @@ using EditionRegister.Domain.Dates;
 using EditionRegister.Domain.Editions;
 using EditionRegister.Domain.Works;
 using EditionRegister.Store;
+using EditionRegister.Store.Sqlite;
 using EditionRegister.UseCases.Choosing;
 using EditionRegister.UseCases.Demo;
 using EditionRegister.UseCases.Looking;
@@ -125,6 +126,53 @@ public sealed class PlanChestTests : IDisposable
         Assert.True(chest.Refresh());
         Assert.Single(chest.Find("another way"));
         Assert.Empty(chest.Find("one way"));
+    }
+
+    [Fact]
+    public void What_lies_in_a_place_that_somebody_else_keeps_is_away_and_what_the_keeper_of_the_register_has_is_here()
+    {
+        using TempRegister temp = new();
+        SmallEdition.Make(temp.Register);
+        temp.Register.RecordPlace.Run("Quay › Back room", keeper: 2);
+        temp.Register.PutAway.Run(SmallEdition.Numbers("1-2"), "Back room");
+        temp.Register.Consign.Run(SmallEdition.Numbers("3"), "Quay Gallery");
+
+        var theMakers = Assert.Single(Read(temp.Register).Find("harbour"));
+        var theGallerys = Assert.Single(Read(Register.Open(temp.Register.Folder, by: 2)).Find("harbour"));
+
+        Assert.Equal((5, 2, 3, 0), (theMakers.Sheets, theMakers.Here, theMakers.Away, theMakers.Sold));
+        Assert.Equal((5, 5, 0, 0), (theGallerys.Sheets, theGallerys.Here, theGallerys.Away, theGallerys.Sold));
+    }
+
+    [Theory]
+    [InlineData("work", "title_state")]
+    [InlineData("work_role", "person")]
+    [InlineData("edition", "ordinal")]
+    [InlineData("edition", "work")]
+    [InlineData("numbering", "kind")]
+    [InlineData("numbering", "notation")]
+    [InlineData("print_run", "work")]
+    [InlineData("impression", "code")]
+    [InlineData("impression", "run")]
+    [InlineData("whereabouts", "to_state")]
+    [InlineData("whereabouts", "ordinal")]
+    [InlineData("ownership", "kind")]
+    [InlineData("person", "what")]
+    public void A_damaged_file_still_has_a_chest(string table, string column)
+    {
+        Tampering.Break(_demo.Folder, $"""
+            PRAGMA writable_schema=ON;
+            UPDATE sqlite_schema SET sql = replace(replace(sql, 'TEXT    NOT NULL', 'TEXT'), 'INTEGER NOT NULL', 'INTEGER') WHERE name = '{table}';
+            PRAGMA writable_schema=RESET;
+            DROP INDEX IF EXISTS impression_number;
+            UPDATE {table} SET {column} = NULL;
+            """);
+
+        var chest = Read(_demo);
+
+        Assert.NotEmpty(chest.Find(""));
+        Assert.All(chest.Find("a"), line => Assert.NotNull(line.Title + line.Makers + line.Numberings));
+        Assert.False(chest.Refresh());
     }
 
     [Fact]
