@@ -1,4 +1,3 @@
-using System.Globalization;
 using EditionRegister.Domain.Documents;
 using EditionRegister.Domain.People;
 using EditionRegister.Store;
@@ -60,7 +59,7 @@ public sealed class PlanChest(RegisterStore store, long? keeper)
         }
 
         var since = reader.Since(before.Head);
-        var works = since.Roots.Select(WorkOf).OfType<long>().ToHashSet();
+        var works = since.Roots.Select(root => Subjects.IdIn(root, "work")).OfType<long>().ToHashSet();
 
         return !since.Continues || works.Count > Many || !SameNames(before.Book, reader.Book)
             ? before.SheetsAreRead ? Whole(reader, ChestPicture.Empty) : new ChestPicture(reader.Head, reader.Book, new ChestReading(reader).Lines(null), sheetsAreRead: false)
@@ -86,9 +85,6 @@ public sealed class PlanChest(RegisterStore store, long? keeper)
 
         return new ChestPicture(reader.Head, reader.Book, new SheetsOnLines(lines, ChestSheets.Read(reader, null), reader.Book, keeper).Lay(), sheetsAreRead: true);
     }
-
-    private static long? WorkOf(string root) =>
-        root.StartsWith("work/", StringComparison.Ordinal) && long.TryParse(root.AsSpan("work/".Length), NumberStyles.None, CultureInfo.InvariantCulture, out var id) ? id : null;
 
     /// <summary>Whether everybody and every place known before is still called, kept and nested as before; who is new stands on no line that is not written anew.</summary>
     private static bool SameNames(AddressBook before, AddressBook now) =>
