@@ -1,14 +1,7 @@
-using EditionRegister.Domain.Chains;
-using EditionRegister.Domain.Dates;
-using EditionRegister.Domain.Editions;
-using EditionRegister.Domain.Works;
 using EditionRegister.Store;
 using EditionRegister.Store.Sqlite;
-using EditionRegister.UseCases.Choosing;
 using EditionRegister.UseCases.Demo;
 using EditionRegister.UseCases.Looking;
-using EditionRegister.UseCases.Moves;
-using EditionRegister.UseCases.People;
 
 namespace EditionRegister.UseCases.Tests.Looking;
 
@@ -50,7 +43,7 @@ public sealed class PlanChestTests : IDisposable
     [Fact]
     public void Every_word_is_found_wherever_a_reader_finds_it_in_the_same_order()
     {
-        Furnish(_demo);
+        SomeDeeds.DoAll(_demo);
         var chest = Read(_demo);
         LeafedThrough leafed = new(_demo);
         TypedWords typed = new(leafed.Bits, seed: 1);
@@ -89,7 +82,7 @@ public sealed class PlanChestTests : IDisposable
         var lines = before.ToList();
         Assert.False(chest.Refresh());
 
-        Furnish(Register.Open(_demo.Folder));
+        SomeDeeds.DoAll(Register.Open(_demo.Folder));
 
         Assert.True(chest.Refresh());
         Same(chest);
@@ -103,7 +96,7 @@ public sealed class PlanChestTests : IDisposable
         var chest = Read(_demo);
         var other = Register.Open(_demo.Folder);
 
-        foreach (var deed in Deeds(other))
+        foreach (var deed in SomeDeeds.Of(other))
         {
             deed();
 
@@ -235,36 +228,5 @@ public sealed class PlanChestTests : IDisposable
 
             Assert.True(leafed.Find(text).SequenceEqual(chest.Find(text)), text);
         }
-    }
-
-    private static void Furnish(Register register)
-    {
-        foreach (var deed in Deeds(register))
-        {
-            deed();
-        }
-    }
-
-    /// <summary>One of everything that shows in the chest.</summary>
-    private static IEnumerable<Action> Deeds(Register register)
-    {
-        long work = 0, edition = 0;
-
-        yield return () => register.RecordPerson.Run(new NewPerson { Name = "Łucja Ébène-Żuk", ClassCode = "7B-12" });
-        yield return () => work = register.RecordWork.Run(new NewWork { Title = "雨の港 Étude" }, ["ebene"]);
-        yield return () => register.RecordPrintRun.Run(work, new NewPrintRun { Pile = 9 });
-        yield return () => register.SortPulls.Run(new ImpressionChoice { Work = work, Pile = "1-8" }, "kept");
-        yield return () => edition = register.DeclareEdition.Run(work, new NewEdition { Numberings = [NumberingPlan.Read("1-4")] });
-        yield return () => register.DeclareEdition.Run(work, new NewEdition { Kind = "varied", IsSecond = true, Numberings = [NumberingPlan.Read("I-III")] });
-        yield return () => register.GiveNumbers.AsPiled(edition, null, null);
-        yield return () => register.RecordPlace.Run("Größe › Fach 9");
-        yield return () => register.PutAway.Run(new ImpressionChoice { Edition = edition, Sheets = "1-2" }, "Fach 9", RecordedDate.Read("2026-12"));
-        yield return () => register.RecordPerson.Run(new NewPerson { Name = "Quay & Tide", IsOrganisation = true });
-        yield return () => register.Consign.Run(new ImpressionChoice { Edition = edition, Sheets = "3" }, "quay & tide");
-        yield return () => register.SellImpressions.Run(new ImpressionChoice { Edition = edition, Sheets = "4" }, new SalePeople("quay & tide"), new Sale());
-        yield return () => register.RecordWork.Run(new NewWork { TitleUnknown = true, MakerUnknown = true }, []);
-        yield return () => register.RecordWork.Run(new NewWork { Untitled = true }, ["ebene", "tolland"]);
-        yield return () => register.EditPerson.Run("ebene", new PersonCorrection { Name = "Ada Ébène" });
-        yield return () => register.EditWork.Run(work, "Regenhafen", null, "woodcut");
     }
 }
