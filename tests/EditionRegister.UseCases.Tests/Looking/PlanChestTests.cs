@@ -31,7 +31,7 @@ public sealed class PlanChestTests : IDisposable
     [Fact]
     public void A_line_says_what_there_is_of_an_edition_and_where_it_went()
     {
-        var chest = Read(_demo);
+        var chest = _demo.ReadChest();
 
         var line = Assert.Single(chest.Find("harbour at low"));
 
@@ -44,7 +44,7 @@ public sealed class PlanChestTests : IDisposable
     public void Every_word_is_found_wherever_a_reader_finds_it_in_the_same_order()
     {
         SomeDeeds.DoAll(_demo);
-        var chest = Read(_demo);
+        var chest = _demo.ReadChest();
         LeafedThrough leafed = new(_demo);
         TypedWords typed = new(leafed.Bits, seed: 1);
 
@@ -67,58 +67,11 @@ public sealed class PlanChestTests : IDisposable
     [InlineData("0")]
     public void Odd_keys_find_what_a_reader_finds(string text)
     {
-        var chest = Read(_demo);
+        var chest = _demo.ReadChest();
 
         var found = chest.Find(text);
 
         Assert.Equal(new LeafedThrough(_demo).Find(text.Replace('\u2011', '-')), found);
-    }
-
-    [Fact]
-    public void What_another_program_wrote_is_taken_up_and_what_was_found_before_stays_as_it_was()
-    {
-        var chest = Read(_demo);
-        var before = chest.Find(null);
-        var lines = before.ToList();
-        Assert.False(chest.Refresh());
-
-        SomeDeeds.DoAll(Register.Open(_demo.Folder));
-
-        Assert.True(chest.Refresh());
-        Same(chest);
-        Assert.Equal(lines, before);
-        Assert.False(chest.Refresh());
-    }
-
-    [Fact]
-    public void Each_single_deed_is_taken_up()
-    {
-        var chest = Read(_demo);
-        var other = Register.Open(_demo.Folder);
-
-        foreach (var deed in SomeDeeds.Of(other))
-        {
-            deed();
-
-            Assert.True(chest.Refresh());
-            Same(chest);
-        }
-    }
-
-    [Fact]
-    public void A_file_put_in_the_place_of_another_is_read_anew()
-    {
-        var kept = _folder.In("kept.db");
-        File.Copy(_demo.Folder.Database, kept);
-        _demo.EditWork.Run(1, "One way", null, null);
-        var chest = Read(_demo);
-
-        File.Copy(kept, _demo.Folder.Database, overwrite: true);
-        _demo.EditWork.Run(1, "Another way", null, null);
-
-        Assert.True(chest.Refresh());
-        Assert.Single(chest.Find("another way"));
-        Assert.Empty(chest.Find("one way"));
     }
 
     [Fact]
@@ -130,8 +83,8 @@ public sealed class PlanChestTests : IDisposable
         temp.Register.PutAway.Run(SmallEdition.Numbers("1-2"), "Back room");
         temp.Register.Consign.Run(SmallEdition.Numbers("3"), "Quay Gallery");
 
-        var theMakers = Assert.Single(Read(temp.Register).Find("harbour"));
-        var theGallerys = Assert.Single(Read(Register.Open(temp.Register.Folder, by: 2)).Find("harbour"));
+        var theMakers = Assert.Single(temp.Register.ReadChest().Find("harbour"));
+        var theGallerys = Assert.Single(Register.Open(temp.Register.Folder, by: 2).ReadChest().Find("harbour"));
 
         Assert.Equal((5, 2, 3, 0), (theMakers.Sheets, theMakers.Here, theMakers.Away, theMakers.Sold));
         Assert.Equal((5, 5, 0, 0), (theGallerys.Sheets, theGallerys.Here, theGallerys.Away, theGallerys.Sold));
@@ -161,7 +114,7 @@ public sealed class PlanChestTests : IDisposable
             UPDATE {table} SET {column} = NULL;
             """);
 
-        var chest = Read(_demo);
+        var chest = _demo.ReadChest();
 
         Assert.NotEmpty(chest.Find(""));
         Assert.All(chest.Find("a"), line => Assert.NotNull(line.Title + line.Makers + line.Numberings));
@@ -173,60 +126,9 @@ public sealed class PlanChestTests : IDisposable
     {
         using TempRegister temp = new();
 
-        var chest = Read(temp.Register);
+        var chest = temp.Register.ReadChest();
 
         Assert.Empty(chest.Find(""));
         Assert.Empty(chest.Find("a"));
-    }
-
-    [Fact]
-    public async Task Any_thread_may_look_while_another_reads()
-    {
-        var chest = Read(_demo);
-        using CancellationTokenSource enough = new();
-        var looking = Task.Run(() =>
-        {
-            var looks = 0;
-
-            for (; !enough.IsCancellationRequested; looks++)
-            {
-                Assert.NotEmpty(chest.Find("tolland harb"));
-            }
-
-            return looks;
-        });
-
-        for (var i = 0; i < 20; i++)
-        {
-            _demo.EditWork.Run(2, FormattableString.Invariant($"Title {i}"), null, null);
-            chest.Refresh();
-        }
-
-        await enough.CancelAsync();
-        Assert.True(await looking > 0);
-    }
-
-    private static PlanChest Read(Register register)
-    {
-        var chest = register.PlanChest;
-        chest.Open();
-        chest.ReadSheets();
-
-        return chest;
-    }
-
-    /// <summary>As a chest that is opened now.</summary>
-    private void Same(PlanChest chest)
-    {
-        LeafedThrough leafed = new(_demo);
-        TypedWords typed = new(leafed.Bits, seed: 2);
-        Assert.Equal(leafed.Find(""), chest.Find(""));
-
-        for (var i = 0; i < 40; i++)
-        {
-            var text = typed.Next();
-
-            Assert.True(leafed.Find(text).SequenceEqual(chest.Find(text)), text);
-        }
     }
 }
