@@ -1,4 +1,7 @@
 using System.Buffers.Text;
+using System.Globalization;
+using System.Text;
+using System.Text.Json;
 using EditionRegister.Store.Sqlite;
 using Microsoft.Data.Sqlite;
 
@@ -18,9 +21,16 @@ public sealed partial class Reader
     // The body's canonical form has who wrote it before the deed; longer than this is nothing that stands before it.
     private const string HeadlineSql = "SELECT n, at, root, batch, deed, substr(body, 1, 128) FROM logbook";
 
-    /// <summary>Entries below <paramref name="before"/>, newest first, one at a time; only those on <paramref name="root"/> when it is given.</summary>
-    public IEnumerable<EntryLine> EntriesDown(long before, string? root) => Streamed(
-        HeadlineSql + " WHERE n < @1" + (root is null ? "" : " AND root = @2") + " ORDER BY n DESC", root is null ? [before] : [before, root]);
+    /// <summary>Entries below <paramref name="before"/>, newest first, one at a time.</summary>
+    /// <param name="before">Where to begin.</param>
+    /// <param name="roots">Only entries on one of these; null is all.</param>
+    /// <param name="by">Only entries this person wrote; null is all.</param>
+    public IEnumerable<EntryLine> EntriesDown(long before, IReadOnlyCollection<string>? roots = null, long? by = null) => Streamed(
+        HeadlineSql + " WHERE n < @1"
+            + (roots is null ? "" : " AND root IN (SELECT value FROM json_each(@2))")
+            + (by is null ? "" : " AND instr(substr(body, 1, 128), @3) > 0")
+            + " ORDER BY n DESC",
+        [before, JsonSerializer.Serialize(roots ?? []), Encoding.UTF8.GetBytes(string.Create(CultureInfo.InvariantCulture, $"\"by\":{by},"))]);
 
     /// <summary>Entries from <paramref name="from"/> on, one at a time.</summary>
     public IEnumerable<EntryLine> EntriesUp(long from) => Streamed(HeadlineSql + " WHERE n >= @1 ORDER BY n", [from]);
@@ -28,7 +38,7 @@ public sealed partial class Reader
     /// <summary>The first entry written on a day or later, one above the last where there is none. The logbook's order is that of time.</summary>
     public long FirstEntryOn(DateOnly day)
     {
-        var wanted = day.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
+        var wanted = day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
         var (low, high) = (1L, Head.N + 1);
 
         while (low < high)

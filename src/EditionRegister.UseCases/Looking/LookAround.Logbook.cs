@@ -38,7 +38,7 @@ public sealed partial class LookAround
             return ([], 0);
         }
 
-        var first = reader.EntriesDown(entry.N + 1, root: null).TakeWhile(mate => mate.Batch == entry.Batch).Last().N;
+        var first = reader.EntriesDown(entry.N + 1).TakeWhile(mate => mate.Batch == entry.Batch).Last().N;
         List<EntryLine> mates = [];
         var size = 0L;
 

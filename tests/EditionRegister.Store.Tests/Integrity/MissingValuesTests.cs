@@ -122,7 +122,7 @@ public sealed class MissingValuesTests(TamperingTests.Once once) : IClassFixture
             ["editions of works"] = reader => Assert.All(reader.EditionsByWork().SelectMany(editions => editions), edition => Assert.NotNull(edition.Kind)),
             ["sheets in the chest"] = reader => Assert.All(new[] { ChestSheets.Read(reader, null), ChestSheets.Read(reader, [1, 2, 3]) }, sheets => Assert.True(sheets.Count <= sheets.Work.Length)),
             ["written since"] = reader => Assert.NotNull(reader.Since(reader.HeadAt(1)).Roots),
-            ["entries down"] = reader => Assert.All(reader.EntriesDown(long.MaxValue, null), entry => Assert.NotNull(entry.Deed)),
+            ["entries down"] = reader => Assert.All(reader.EntriesDown(long.MaxValue).Concat(reader.EntriesDown(99, ["work/1"], 1)), entry => Assert.NotNull(entry.Deed)),
             ["entries up"] = reader => Assert.All(reader.EntriesUp(1), entry => Assert.NotNull(reader.FactsOf(entry.N))),
             ["entries of a day"] = reader => Assert.True(reader.FirstEntryOn(new DateOnly(2026, 1, 1)) > 0),
             ["unbroken"] = reader => Assert.True(reader.Unbroken().Entries >= 0),

@@ -6,8 +6,10 @@ namespace EditionRegister.UseCases.Looking;
 /// <summary>Finds entries newest first, reading no further than the page needs.</summary>
 internal sealed class LogbookPages(Reader reader, LogbookWanted wanted)
 {
+    /// <summary>Up to so many things it is quicker to look their entries up than to leaf through all.</summary>
+    private const int Few = 500;
+
     private readonly List<string> _words = [.. (wanted.Text ?? "").Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries).Select(SearchText.Fold)];
-    private readonly Dictionary<string, bool> _asked = new(StringComparer.Ordinal);
 
     public LogbookSeen Find()
     {
@@ -23,21 +25,19 @@ internal sealed class LogbookPages(Reader reader, LogbookWanted wanted)
     private IEnumerable<EntryLine> Found(long before)
     {
         var first = wanted.From is { } from ? reader.FirstEntryOn(from) : 0;
-        var subjects = _words.Count == 0 ? null : new Subjects(reader, works: null);
+        var speaking = _words.Count == 0 ? null : Speaking();
+        IReadOnlyCollection<string>? roots = wanted.Root is { } one ? [one] : speaking is { Count: <= Few } ? speaking : null;
 
-        return reader.EntriesDown(before, wanted.Root)
+        return reader.EntriesDown(before, roots, wanted.By)
             .TakeWhile(entry => entry.N >= first)
-            .Where(entry => (wanted.By is null || entry.By == wanted.By) && (subjects is null || Speaks(subjects, entry.Root)));
+            .Where(entry => speaking is null || speaking.Contains(entry.Root));
     }
 
-    private bool Speaks(Subjects subjects, string root)
+    /// <summary>What the words speak of; things that are no more are called by nothing.</summary>
+    private HashSet<string> Speaking()
     {
-        if (!_asked.TryGetValue(root, out var speaks))
-        {
-            var folded = SearchText.Fold(subjects.Of(root));
-            _asked.Add(root, speaks = _words.TrueForAll(word => folded.Contains(word, StringComparison.Ordinal)));
-        }
+        Subjects subjects = new(reader, works: null);
 
-        return speaks;
+        return [.. subjects.Roots().Where(root => SearchText.Fold(subjects.Of(root)) is var folded && _words.TrueForAll(word => folded.Contains(word, StringComparison.Ordinal)))];
     }
 }

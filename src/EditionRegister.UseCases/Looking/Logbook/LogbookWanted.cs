@@ -23,7 +23,7 @@ public sealed record LogbookWanted
     /// <summary>On this one thing: "work/17".</summary>
     public string? Root { get; init; }
 
-    /// <summary>Every word is found in what the entry is on: the title, a maker, a name, a place; case and accents make no difference.</summary>
+    /// <summary>Every word is found in what the entry is on: the title, a maker, a name, a place; case and accents make no difference. What is no more has no name.</summary>
     public string? Text { get; init; }
 }
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using EditionRegister.Domain.Facts;
 using EditionRegister.Domain.People;
 using EditionRegister.Store.Reading;
 
@@ -29,6 +30,16 @@ internal sealed class Subjects
 
     public EntryListed Listed(EntryLine entry) => new(
         entry.N, entry.At, entry.Deed, DeedInWords.Of(entry.Deed), entry.Root, Of(entry.Root), entry.By, entry.By is { } by ? _book.NameOf(by) : null, entry.Batch);
+
+    /// <summary>Everything an entry may be on that still has a name.</summary>
+    public IEnumerable<string> Roots() =>
+    [
+        "register/1",
+        .. _titles.Keys.Select(work => Root.Work(work).ToString()),
+        .. _book.People.Keys.Select(person => Root.Person(person).ToString()),
+        .. _book.Places.Keys.Select(place => Root.Place(place).ToString()),
+        .. _batches.Value.Keys.Select(batch => Root.Batch(batch).ToString()),
+    ];
 
     public string Of(string root) =>
         IdIn(root, "work") is { } work && _titles.TryGetValue(work, out var title) ? Called(title)
