@@ -2,11 +2,9 @@ using EditionRegister.Domain;
 using EditionRegister.Domain.Integrity;
 using EditionRegister.Store.Integrity;
 using EditionRegister.Store.Logbook;
-using EditionRegister.Store.Mapping;
 using EditionRegister.Store.Reading;
 using EditionRegister.Store.Sqlite;
 using Microsoft.Data.Sqlite;
-using Microsoft.EntityFrameworkCore;
 
 namespace EditionRegister.Store;
 
@@ -71,23 +69,6 @@ public sealed class RegisterStore
             connection.Run("BEGIN");
 
             return read(new Reader(connection));
-        }
-        catch (SqliteException failure) when (SqliteFailures.Explain(failure, Folder.Database) is RefusedException refusal)
-        {
-            throw refusal;
-        }
-    }
-
-    /// <summary>Lists, filters and pages through the mapped tables, under one snapshot.</summary>
-    /// <exception cref="RefusedException">The register cannot be opened or read.</exception>
-    internal T List<T>(Func<RegisterContext, T> list)
-    {
-        try
-        {
-            using RegisterContext register = new(Folder.Database);
-            register.Database.ExecuteSqlRaw("BEGIN");
-
-            return list(register);
         }
         catch (SqliteException failure) when (SqliteFailures.Explain(failure, Folder.Database) is RefusedException refusal)
         {

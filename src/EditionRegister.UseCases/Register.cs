@@ -19,11 +19,13 @@ namespace EditionRegister.UseCases;
 public sealed class Register
 {
     private readonly Lazy<RegisterSettings> _settings;
+    private readonly Func<long?> _by;
 
     private Register(RegisterFolder folder, Surroundings surroundings, long? by)
     {
         _settings = new Lazy<RegisterSettings>(() => ReadSettings(folder));
-        Store = new RegisterStore(folder, surroundings, () => by ?? Settings.By);
+        _by = () => by ?? Settings.By;
+        Store = new RegisterStore(folder, surroundings, _by);
     }
 
     public RegisterFolder Folder => Store.Folder;
@@ -113,6 +115,9 @@ public sealed class Register
     public LookAround LookAround => new(Store);
 
     public ListImpressions ListImpressions => new(Store);
+
+    /// <summary>A chest that is still shut; keep it once it is open.</summary>
+    public PlanChest PlanChest => new(Store, _by());
 
     internal RegisterStore Store { get; }
 

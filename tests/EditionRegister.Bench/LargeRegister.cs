@@ -12,7 +12,7 @@ using Microsoft.Data.Sqlite;
 namespace EditionRegister.Bench;
 
 /// <summary>A register of many works, made through the use cases, so that its logbook is one a person could have written.</summary>
-internal static class LargeRegister
+internal static partial class LargeRegister
 {
     public static IReadOnlyList<string> Tables { get; } = [.. FactCatalogue.Tables.Select(table => table.Name), "logbook", "sealed", "frontier"];
 

@@ -3,8 +3,18 @@ using EditionRegister.Bench;
 return args switch
 {
     ["check", ..] => CheckFigures.Run(),
+    ["chest"] => ChestFigures.Run(kept: null),
+    ["chest", var folder] => ChestFigures.Run(folder),
+    ["make", var folder, var impressions] => Make(folder, int.Parse(impressions, System.Globalization.CultureInfo.InvariantCulture)),
     _ => Usage(),
 };
+
+static int Make(string folder, int impressions)
+{
+    Console.WriteLine(LargeRegister.Of(folder, impressions).FullPath);
+
+    return 0;
+}
 
 static int Usage()
 {
@@ -14,6 +24,13 @@ static int Usage()
           dotnet run -c Release --project tests/EditionRegister.Bench -- check
               `edreg check` of the demo against an empty program, both ReadyToRun;
               and a check of 10,000 impressions in 200 works, per row, against `sqlite3 -csv` writing the same tables.
+
+          dotnet run -c Release --project tests/EditionRegister.Bench -- chest [FOLDER]
+              the plan chest at 100,000 and 1,000,000 impressions: the first list, the sheets, each key typed, memory.
+              The registers are kept in FOLDER for the next run, or made in a temp folder (some minutes).
+
+          dotnet run -c Release --project tests/EditionRegister.Bench -- make FOLDER IMPRESSIONS
+              a register of so many impressions under FOLDER, fifty to a work, if it is not there yet.
         """);
 
     return 2;

@@ -1,4 +1,3 @@
-using EditionRegister.Domain;
 using EditionRegister.Domain.Works;
 using EditionRegister.Store.Mapping;
 using EditionRegister.Store.Reading;
@@ -6,28 +5,12 @@ using Microsoft.EntityFrameworkCore;
 
 namespace EditionRegister.Store.Lists;
 
-/// <summary>Impressions found, page by page, by maker, title, kind of numbering, number and code.</summary>
+/// <summary>Impressions found, page by page, in the order of the piles they were pulled in.</summary>
 public static class ImpressionList
 {
     private static readonly string Maker = Role.Maker.Word;
 
-    /// <exception cref="RefusedException">The register cannot be opened.</exception>
-    public static IReadOnlyList<ImpressionLine> Find(RegisterStore store, ImpressionFilter filter, int skip, int take) => store.List(register =>
-    {
-        var page = Page(register, Filtered(register, filter), skip, take);
-        var ids = page.ConvertAll(row => row.Id);
-        var makers = register.MakersOf([.. page.Select(row => row.InRun.Work).Distinct()]);
-        var where = register.Whereabouts.Where(link => ids.Contains(link.Impression)).Last().ToDictionary(link => link.Impression);
-        var whose = register.Ownerships.Where(link => ids.Contains(link.Impression)).Last().ToDictionary(link => link.Impression);
-
-        return page.ConvertAll(row => Line(row, makers.GetValueOrDefault(row.InRun.Work), where.GetValueOrDefault(row.Id), whose.GetValueOrDefault(row.Id)));
-    });
-
-    /// <summary>How many there are in all.</summary>
-    /// <exception cref="RefusedException">The register cannot be opened.</exception>
-    public static int Count(RegisterStore store, ImpressionFilter filter) => store.List(register => Filtered(register, filter).Count());
-
-    /// <summary>As <see cref="Find"/>, but in the order of the piles they were pulled in, and read at the moment the reader reads at.</summary>
+    /// <summary>Read at the moment the reader reads at.</summary>
     public static ImpressionPlaces Piled(Reader reader, ImpressionFilter filter, int skip, int take)
     {
         using RegisterContext register = new(reader.Connection);
@@ -75,26 +58,5 @@ public static class ImpressionList
         }
 
         return found;
-    }
-
-    private static List<ImpressionRow> Page(RegisterContext register, IQueryable<ImpressionRow> found, int skip, int take)
-    {
-        var inOrder =
-            from row in found
-            let maker = row.InRun.OfWork.Roles.Where(role => role.Role == Maker).OrderBy(role => role.Ordinal).Select(role => role.Who.SortName ?? role.Who.Name).FirstOrDefault()
-            orderby maker == null, EF.Functions.Collate(maker, "NOCASE"), row.InRun.OfWork.Search == null, row.InRun.OfWork.Search, row.InRun.Work,
-                row.Numbering == null, row.InNumbering!.OfKind.Id, row.InNumbering!.Ordinal, row.Number == null, row.Number, row.Code
-            select row;
-
-        return [.. inOrder.Skip(skip).Take(take).Include(row => row.InRun.OfWork).Include(row => row.InNumbering)];
-    }
-
-    private static ImpressionLine Line(ImpressionRow row, string? makers, WhereaboutsRow? where, OwnershipRow? whose)
-    {
-        var work = row.InRun.OfWork;
-
-        return new ImpressionLine(
-            row.Id, row.Code, work.Id, work.Title, work.TitleState, makers, work.Technique, work.Year, row.Standing,
-            row.InNumbering?.Kind, row.InNumbering?.Notation, row.Number, row.Pencilled, row.InNumbering?.Size, where?.ToPlace, where?.ToHolder, whose?.ToOwner);
     }
 }

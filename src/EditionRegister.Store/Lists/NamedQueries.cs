@@ -16,15 +16,6 @@ internal static class NamedQueries
             || work.Roles.Any(role => role.Role == Maker && EF.Functions.Like(role.Who.Search!, word.Anywhere, SearchWords.Escape))
             || (word.IsUntitled && work.TitleState == "untitled")
             || (word.IsUnknown && ((work.Title == null && work.TitleState != "untitled") || !work.Roles.Any(role => role.Role == Maker))));
-
-        /// <summary>By the maker named first, then by title; works of unknown makers last.</summary>
-        public IOrderedQueryable<WorkRow> InOrder() => works
-            .OrderBy(work => !work.Roles.Any(role => role.Role == Maker))
-            .ThenBy(work => EF.Functions.Collate(
-                work.Roles.Where(role => role.Role == Maker).OrderBy(role => role.Ordinal).Select(role => role.Who.SortName ?? role.Who.Name).FirstOrDefault(), "NOCASE"))
-            .ThenBy(work => work.Search == null)
-            .ThenBy(work => work.Search)
-            .ThenBy(work => work.Id);
     }
 
     extension(IQueryable<WhereaboutsRow> links)
@@ -34,27 +25,10 @@ internal static class NamedQueries
             links.Where(link => !links.Any(later => later.Impression == link.Impression && later.Ordinal > link.Ordinal));
     }
 
-    extension(IQueryable<OwnershipRow> links)
-    {
-        /// <summary>Whose sheets are by now: the last link of each chain.</summary>
-        public IQueryable<OwnershipRow> Last() =>
-            links.Where(link => !links.Any(later => later.Impression == link.Impression && later.Ordinal > link.Ordinal));
-    }
-
     extension(RegisterContext register)
     {
         /// <summary>Sheets that lie in one of some places by now. Ask whether a sheet is among them: that works them out once, not sheet by sheet.</summary>
         public IQueryable<long> LyingIn(List<long> places) =>
             register.Whereabouts.Last().Where(link => places.Contains(link.ToPlace!.Value)).Select(link => link.Impression);
-
-        /// <summary>The makers of some works as lists show them, the one named first first; a work without any is not there.</summary>
-        public Dictionary<long, string> MakersOf(IReadOnlyCollection<long> works) => (
-            from role in register.WorkRoles
-            where role.Role == Maker && works.Contains(role.Work)
-            orderby role.Ordinal, role.Id
-            select new { role.Work, role.Who.Name, role.Who.Erased })
-            .AsEnumerable()
-            .GroupBy(role => role.Work)
-            .ToDictionary(makers => makers.Key, makers => string.Join(", ", makers.Select(maker => maker.Name ?? (maker.Erased == "yes" ? "(erased)" : "(no name)"))));
     }
 }

@@ -18,7 +18,7 @@ namespace EditionRegister.UseCases.Looking;
 public sealed record ImpressionSeen(Work Work, Impression Impression, IReadOnlyList<LogbookLine> History);
 
 /// <summary>Looks at the register without touching it.</summary>
-public sealed class LookAround(RegisterStore store)
+public sealed partial class LookAround(RegisterStore store)
 {
     /// <exception cref="Domain.RefusedException">code-misread or code-not-found.</exception>
     public ImpressionSeen Impression(string code) => store.Read(reader =>
