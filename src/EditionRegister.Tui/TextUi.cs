@@ -27,11 +27,12 @@ public static class TextUi
         using var app = Application.Create();
         app.Init();
         ThisTerminal.Prepare(app);
-        using var signals = ThisTerminal.LeaveOnSignals(app);
+        StoreQueue? store = null;
+        using var signals = ThisTerminal.LeaveOnSignals(app, () => store?.DisposeAsync().AsTask() ?? Task.CompletedTask);
 
         for (var next = new Leave(folder); next is not null;)
         {
-            next = next.Open is { } register ? Register(app, register, services) : Welcome(app, services);
+            next = next.Open is { } register ? Register(app, register, services, opened => store = opened) : Welcome(app, services);
         }
     }
 
@@ -43,12 +44,13 @@ public static class TextUi
         return Live(app, house, "Edition register", services.CurrentDirectory, services);
     }
 
-    private static Leave? Register(IApplication app, string folder, TextUiServices services)
+    private static Leave? Register(IApplication app, string folder, TextUiServices services, Action<StoreQueue> opened)
     {
         Desk? desk = null;
         var surroundings = services.Surroundings with { Say = sentence => app.Invoke(() => desk?.Progress(sentence)) };
         var register = UseCases.Register.Open(new RegisterFolder(folder), surroundings, services.By);
         StoreQueue store = new(register, app.Invoke);
+        opened(store);
 
         try
         {

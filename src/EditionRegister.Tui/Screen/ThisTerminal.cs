@@ -6,6 +6,12 @@ namespace EditionRegister.Tui.Screen;
 /// <summary>What has to be settled with the terminal before anything is drawn on it.</summary>
 internal static class ThisTerminal
 {
+    // 128 + SIGHUP, as shells count.
+    private const int Hangup = 129;
+
+    // A deed waits up to ten seconds for another program's; then it is refused.
+    private static readonly TimeSpan LongestDeed = TimeSpan.FromSeconds(15);
+
     private static readonly string[] LocaleNames = ["LC_ALL", "LC_CTYPE", "LANG"];
 
     /// <summary>The sixteen colours are the user's own, chosen to be legible; more are not needed.</summary>
@@ -15,10 +21,22 @@ internal static class ThisTerminal
         new Palette(hasColour: string.IsNullOrEmpty(environment("NO_COLOR"))),
         IsAscii: !OperatingSystem.IsWindows() && !IsUtf8(environment));
 
-    /// <summary>A window that is closed or a kill that asks first ends the program as its own key does: what is under way is finished.</summary>
-    public static IDisposable LeaveOnSignals(IApplication app) => new Signals(
-        PosixSignalRegistration.Create(PosixSignal.SIGTERM, signal => Leave(app, signal)),
-        PosixSignalRegistration.Create(PosixSignal.SIGHUP, signal => Leave(app, signal)));
+    /// <summary>
+    /// A kill that asks first ends the program as its own key does. Where the window is gone there is nothing left to draw on
+    /// and nobody to press a key: what is under way in the register is finished, and the program ends at once.
+    /// </summary>
+    public static IDisposable LeaveOnSignals(IApplication app, Func<Task> finish) => new Signals(
+        PosixSignalRegistration.Create(PosixSignal.SIGTERM, signal =>
+        {
+            signal.Cancel = true;
+            app.Invoke(() => app.RequestStop());
+        }),
+        PosixSignalRegistration.Create(PosixSignal.SIGHUP, signal =>
+        {
+            signal.Cancel = true;
+            finish().Wait(LongestDeed);
+            Environment.Exit(Hangup);
+        }));
 
     /// <summary>As POSIX reads its locale: the first of the three that is set says it.</summary>
     private static bool IsUtf8(Func<string, string?> environment)
@@ -26,12 +44,6 @@ internal static class ThisTerminal
         var locale = LocaleNames.Select(environment).FirstOrDefault(value => !string.IsNullOrEmpty(value)) ?? "";
 
         return locale.Contains("UTF-8", StringComparison.OrdinalIgnoreCase) || locale.Contains("UTF8", StringComparison.OrdinalIgnoreCase);
-    }
-
-    private static void Leave(IApplication app, PosixSignalContext signal)
-    {
-        signal.Cancel = true;
-        app.Invoke(() => app.RequestStop());
     }
 
     private sealed class Signals(params IDisposable[] registered) : IDisposable
