@@ -5,6 +5,8 @@ return args switch
     ["check", ..] => CheckFigures.Run(),
     ["chest"] => ChestFigures.Run(kept: null),
     ["chest", var folder] => ChestFigures.Run(folder),
+    ["rooms"] => RoomFigures.Run(kept: null),
+    ["rooms", var folder] => RoomFigures.Run(folder),
     ["make", var folder, var impressions] => Make(folder, int.Parse(impressions, System.Globalization.CultureInfo.InvariantCulture)),
     _ => Usage(),
 };
@@ -28,6 +30,10 @@ static int Usage()
           dotnet run -c Release --project tests/EditionRegister.Bench -- chest [FOLDER]
               the plan chest at 100,000 and 1,000,000 impressions: the first list, the sheets, each key typed, memory.
               The registers are kept in FOLDER for the next run, or made in a temp folder (some minutes).
+
+          dotnet run -c Release --project tests/EditionRegister.Bench -- rooms [FOLDER]
+              the text-mode UI: from a key to the screen drawn anew at 100,000 and 1,000,000 impressions, and from the start of
+              the program, ReadyToRun, to its first picture against an empty program. Needs tmux and script.
 
           dotnet run -c Release --project tests/EditionRegister.Bench -- make FOLDER IMPRESSIONS
               a register of so many impressions under FOLDER, fifty to a work, if it is not there yet.

@@ -22,6 +22,7 @@ internal sealed class KeysView(House house, Pen pen) : Canvas(pen)
             Form form => [Keys(0, OfForm(form), width)],
             Question => [Line.Of("Press the key of an answer. Esc changes nothing.", Tone.Quiet)],
             Choice => [Keys(0, [("Enter", "pick"), ("Esc", "leave")], width)],
+            _ when house.Page.IsTyping => [Line.Of("Letters find as you type them.   ", Tone.Quiet), Keys(1, [("Enter", "back to the list"), ("Esc", "show all again")], width)],
             _ => [.. OfPage(width)],
         };
     }
