@@ -17,7 +17,7 @@ internal static class CloseCommand
             register.CloseEdition.Run(id, line.GetValue(on));
             var (work, closed) = register.LookAround.Edition(id);
 
-            return new Recorded($"{Called.Edition(work, closed)} closed on {closed.ClosedOn}: every number is accounted for.", json => EditionJson.Write(json, closed));
+            return new Recorded(EditionSaid.Closed(work, closed), json => EditionJson.Write(json, closed));
         }));
 
         return command;

@@ -9,6 +9,6 @@ internal static class EditionRecorded
     {
         var (work, edition) = register.LookAround.Edition(id);
 
-        return new Recorded($"{Called.Edition(work, edition)} {deed}: {Called.Spans(edition)}.", json => EditionJson.Write(json, edition));
+        return new Recorded(EditionSaid.Spans(deed, work, edition), json => EditionJson.Write(json, edition));
     }
 }

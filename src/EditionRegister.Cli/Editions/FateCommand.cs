@@ -20,7 +20,7 @@ internal static class FateCommand
             var count = register.StateNumberFate.Run(id, line.GetRequiredValue(numbers), word, line.GetValue(note));
             var (work, found) = register.LookAround.Edition(id);
 
-            return new Recorded($"{Called.Edition(work, found)}: {Counted.Of(count, "number")} {Called.Plain(word)}.", json =>
+            return new Recorded(EditionSaid.Fate(work, found, count, word), json =>
             {
                 json.WriteNumber("edition", id);
                 json.WriteNumber("numbers", count);

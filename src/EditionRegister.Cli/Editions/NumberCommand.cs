@@ -39,7 +39,7 @@ internal static class NumberCommand
             : register.GiveNumbers.AsPiled(edition, numbering, chooser.IsAsked(line) ? chooser.Read(line, edition) : null);
         var (work, found) = register.LookAround.Edition(edition);
 
-        return new Recorded($"{Counted.Of(given.Count, "number")} of edition {Counted.Figure(found.Id)} of {Called.Work(work)} given.", json => json.Each("given", given, one =>
+        return new Recorded(EditionSaid.NumbersGiven(work, found, given.Count), json => json.Each("given", given, one =>
         {
             json.WriteString("code", one.Sheet.ShownCode);
             json.WriteString("number", one.Spelled);
@@ -50,7 +50,7 @@ internal static class NumberCommand
     }
 
     private static Recorded TakenBack(int sheets) =>
-        new($"The number of {Counted.Sheets(sheets)} taken back.", json => json.WriteNumber("sheets", sheets));
+        new(EditionSaid.NumbersTakenBack(sheets), json => json.WriteNumber("sheets", sheets));
 
     private static long Needed(long? edition) =>
         edition ?? throw new WrongUsageException("To give numbers say of which edition: edreg number 3.");

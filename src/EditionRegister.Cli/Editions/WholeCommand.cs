@@ -14,9 +14,9 @@ internal static class WholeCommand
         {
             var id = line.GetValue(edition)!.Value;
             register.MakeEditionWhole.Run(id);
-            var (work, _) = register.LookAround.Edition(id);
+            var (work, whole) = register.LookAround.Edition(id);
 
-            return new Recorded($"Edition {Counted.Figure(id)} of {Called.Work(work)} is whole: every number of it is accounted for or open.", json => json.WriteNumber("edition", id));
+            return new Recorded(EditionSaid.Whole(work, whole), json => json.WriteNumber("edition", id));
         }));
 
         return command;

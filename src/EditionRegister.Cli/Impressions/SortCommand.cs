@@ -22,7 +22,7 @@ internal static class SortCommand
             var word = line.GetRequiredValue(standing);
             var sheets = register.SortPulls.Run(chooser.Read(line), word, line.GetValue(fault), line.GetValue(note));
 
-            return new Recorded($"{Counted.Sheets(sheets)} {Called.Plain(word)}.", json =>
+            return new Recorded(EditionSaid.Sorted(sheets, word), json =>
             {
                 json.WriteNumber("sheets", sheets);
                 json.WriteString("standing", word);

@@ -12,7 +12,7 @@ internal static class MapPage
 
     public static void Print(Printer printer, NumberMap map)
     {
-        printer.Line($"Edition {Counted.Figure(map.Edition.Id)}: {map.Heading}");
+        printer.Line(EditionSaid.MapHeading(map));
 
         foreach (var numbering in map.Numberings)
         {

@@ -1,0 +1,33 @@
+using EditionRegister.Domain.Editions;
+using EditionRegister.Domain.Impressions;
+using EditionRegister.Domain.Integrity;
+using EditionRegister.Domain.Works;
+using EditionRegister.UseCases;
+
+namespace EditionRegister.Tui.PlanChest;
+
+/// <summary>An edition as it was read: its work, the map of its numbers, and what checks find in the work.</summary>
+internal sealed record EditionSeen(Work Work, Edition Edition, NumberMap Map, IReadOnlyList<Finding> Findings)
+{
+    /// <summary>Reads it; goes through the queue.</summary>
+    /// <exception cref="Domain.RefusedException">edition-not-found.</exception>
+    public static EditionSeen Read(Register register, long id)
+    {
+        var (work, edition) = register.LookAround.Edition(id);
+
+        return new EditionSeen(work, edition, NumberMap.Of(work, edition), EditionFindings.Of(work));
+    }
+
+    /// <summary>Findings that belong to no cell and to no numbering here: about the work, its matrices and print runs, or the edition as a whole.</summary>
+    public IEnumerable<Finding> Besides => Findings.Where(finding => finding.Subject.Kind is not ("impression" or "numbering")
+        && (finding.Subject.Kind != "edition" || finding.Subject.Id == Edition.Id));
+
+    public IReadOnlyList<Finding> Of(Impression? sheet) =>
+        sheet is null ? [] : [.. Findings.Where(finding => EditionFindings.IsAbout(finding, sheet))];
+
+    public IReadOnlyList<Finding> Of(Numbering numbering) =>
+        [.. Findings.Where(finding => finding.Subject.Kind == "numbering" && finding.Subject.Id == numbering.Id)];
+
+    /// <summary>Kept sheets that no number was given to yet, as they lie in the pile.</summary>
+    public IEnumerable<Impression> ToBeNumbered => Work.Impressions.Where(sheet => sheet.IsKept && sheet.Number is null);
+}
