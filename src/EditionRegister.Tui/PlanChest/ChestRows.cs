@@ -43,7 +43,7 @@ internal static class ChestRows
 
     private static string Kind(ChestLine line) => $"{(line.Kind == "unknown" ? "of a kind not known" : Called.Plain(line.Kind))}, {Called.Extent(line.Extent)}";
 
-    private static string Closed(ChestLine line) => line.Closed switch { "yes" => ", closed", "unknown" => ", closed or not is not known", _ => "" };
+    private static string Closed(ChestLine line) => line.Closed switch { "yes" => ", closed", "unknown" when line.Extent == "whole" => ", closed or not is not known", _ => "" };
 
     private static string Sheets(ChestLine line)
     {

@@ -1,5 +1,5 @@
 using EditionRegister.Domain.Chains;
-using EditionRegister.Domain.Editions;
+using EditionRegister.Domain.Impressions;
 using EditionRegister.Domain.Integrity;
 using EditionRegister.Domain.Text;
 using EditionRegister.Tui.Pages;
@@ -26,7 +26,7 @@ internal static class EditionFoot
 
         if (slot.Cell.Sheet is { } there)
         {
-            yield return Cut($"{WhereInWords.Of(seen.Work, there)} · {Whose(seen, there)}", width);
+            yield return Cut($"{slot.Cell.Where}{Whose(seen, slot, there)}", width);
         }
 
         foreach (var line in slot.Findings.OrderByDescending(finding => finding.Severity).Take(1).SelectMany(finding => EditionHead.Said(finding, slot.Findings.Count - 1, width)))
@@ -35,8 +35,9 @@ internal static class EditionFoot
         }
     }
 
-    private static string Whose(EditionSeen seen, Domain.Impressions.Impression sheet) =>
-        sheet.Whose is { State: "known" } ? $"belongs to {WhereInWords.OwnerOf(seen.Work, sheet)}" : "owner not known";
+    // Where somebody else owns the sheet the map says so already.
+    private static string Whose(EditionSeen seen, TraySlot slot, Impression sheet) =>
+        sheet.Whose is { State: "known" } && !slot.Cell.Where.Contains("belongs to", StringComparison.Ordinal) ? $" · belongs to {WhereInWords.OwnerOf(seen.Work, sheet)}" : "";
 
     private static string Signed(string signed) => signed switch { "yes" => "signed", "no" => "not signed", _ => "signed or not is not known" };
 
