@@ -1,13 +1,15 @@
 using EditionRegister.Domain.Impressions;
 using EditionRegister.Domain.Integrity;
 using EditionRegister.Domain.Works;
+using EditionRegister.UseCases;
 
 namespace EditionRegister.Tui.PlanChest;
 
 /// <summary>What checks find in one work, and the signs that stand for it in a tray: each another sign, and none of them a letter of the map.</summary>
 internal static class EditionFindings
 {
-    public static IReadOnlyList<Finding> Of(Work work) => [.. Rules.All.SelectMany(rule => rule.Check(work))];
+    /// <summary>Those that still want something: what was accepted with a reason is marked no more.</summary>
+    public static IReadOnlyList<Finding> Of(Register register, Work work) => [.. register.LookAround.FindingsIn(work).Where(finding => finding.Accepted is null)];
 
     /// <summary>A finding about several sheets has one of them as its subject and names the others.</summary>
     public static bool IsAbout(Finding finding, Impression sheet) =>
@@ -20,7 +22,7 @@ internal static class EditionFindings
     {
         Severity.Contradiction => '!',
         Severity.Query => '~',
-        _ => ':',
+        _ => '·',
     };
 
     public static string Meaning(Severity severity) => severity switch

@@ -11,7 +11,7 @@ internal static class EditionFoot
 {
     public static IReadOnlyList<Line> Of(EditionSeen seen, EditionTray tray, TraySlot? here, int width) =>
     [
-        Line.Empty,
+        Line.Of(new string('─', width), Tone.Quiet),
         .. here is null ? [] : Cell(seen, here, width),
         .. Wrapped(Legend(seen, tray), width),
         .. EditionTotalsShown.Of(seen.Map.Totals, width),

@@ -29,7 +29,7 @@ internal sealed class EditionPage : TrayPage
     public override string Explains =>
         "Every number of the edition lies here like a sheet in a numbered tray; proofs have trays of their own, and sheets without a number lie beside them. "
         + "The letter behind a number says where its sheet is, or that there is none; the letters that occur are explained under the tray. "
-        + "A sign behind the letter says that a check found something: ! a contradiction, two facts that cannot both be true; ~ a query, something to look into; : a note. "
+        + "A sign behind the letter says that a check found something: ! a contradiction, two facts that cannot both be true; ~ a query, something to look into; · a note. "
         + "A sign before a heading is about the whole numbering. Under the tray you read about the number the cursor is on. "
         + "Mark sheets with Space to do one thing to several of them; without marks it is done to the sheet the cursor is on.";
 

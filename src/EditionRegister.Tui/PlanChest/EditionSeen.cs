@@ -15,7 +15,7 @@ internal sealed record EditionSeen(Work Work, Edition Edition, NumberMap Map, IR
     {
         var (work, edition) = register.LookAround.Edition(id);
 
-        return new EditionSeen(work, edition, NumberMap.Of(work, edition), EditionFindings.Of(work));
+        return new EditionSeen(work, edition, NumberMap.Of(work, edition), EditionFindings.Of(register, work));
     }
 
     /// <summary>Findings that belong to no cell and to no numbering here: about the work, its matrices and print runs, or the edition as a whole.</summary>

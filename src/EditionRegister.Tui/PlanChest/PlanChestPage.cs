@@ -46,7 +46,7 @@ internal sealed class PlanChestPage(Desk desk) : ListPage
 
     public override IReadOnlyList<Line> Head(int width) => _isReading ? [Line.Of("reading places and codes…", Tone.Quiet)] : [];
 
-    public override IReadOnlyList<Line> Foot(int width) => Here is { } line ? [Line.Empty, .. ChestRows.InWords(line, AreCounted, width)] : [];
+    public override IReadOnlyList<Line> Foot(int width) => Here is { } line ? [Line.Of(new string('─', width), Tone.Quiet), .. ChestRows.InWords(line, AreCounted, width)] : [];
 
     public override async Task RefreshAsync()
     {

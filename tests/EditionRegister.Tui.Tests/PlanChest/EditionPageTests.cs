@@ -62,6 +62,22 @@ public sealed class EditionPageTests
     }
 
     [Fact]
+    public async Task A_finding_accepted_with_a_reason_is_marked_no_more()
+    {
+        await using var house = await TestHouse.OnDemoAsync();
+        house.Register.InscribeImpressions.Run(SmallStudio.Numbers(1, "9"), new WhatStandsOnIt { Pencilled = "3/12" });
+
+        foreach (var handle in house.Register.CheckRegister.Run().Select(finding => finding.Handle).OfType<string>().ToList())
+        {
+            house.Register.AcceptFinding.Run(handle, "Seen, and left as it is.");
+        }
+
+        await house.OpenAsync(1);
+
+        Assert.DoesNotContain("!", house.Screen(), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Every_severity_has_a_sign_of_its_own_and_none_is_a_letter_of_the_map()
     {
         var signs = Enum.GetValues<Domain.Integrity.Severity>().Select(EditionFindings.Sign).ToList();
