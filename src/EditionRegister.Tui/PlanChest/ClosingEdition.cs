@@ -10,7 +10,7 @@ internal static class ClosingEdition
 {
     private const string On = "Closed on";
 
-    public static Question Asked(Desk desk, EditionSeen seen) => new($"Close {Called.Edition(seen.Work, seen.Edition)}?", [
+    public static Question Asked(Desk desk, EditionSeen seen) => new($"Close {seen.CalledEdition}?", [
         new Answer("y", "close it today", () => TodayAsync(desk, seen.Edition.Id)),
         new Answer("d", "it was closed on another day", () => Task.FromResult<Opening?>(OnAnotherDay(desk, seen))),
         new Answer("n", "leave it as it is", () => Task.FromResult<Opening?>(null)),
@@ -18,15 +18,16 @@ internal static class ClosingEdition
     {
         Shown =
         [
-            "A closed edition stays as it is: no number is given, taken back or stated",
-            "anew, and its size is not mended. Sheets go on moving and being sold.",
-            "Every number must have its sheet or its fate, and of every block or plate",
-            "it must be said what became of it. Closing is not taken back.",
+            "A closed edition stays as it is: no number is given, taken back or",
+            "stated anew, and its size is not mended. Sheets go on moving and",
+            "being sold. Every number must have its sheet or its fate, and of",
+            "every block or plate it must be said what became of it. Closing is",
+            "not taken back.",
             .. seen.Map.Totals.Where(total => total.Label == "accounted for").Select(total => (Line)$"Accounted for now: {total.Value}."),
         ],
     };
 
-    private static Form OnAnotherDay(Desk desk, EditionSeen seen) => new($"Close {Called.Edition(seen.Work, seen.Edition)}", [
+    private static Form OnAnotherDay(Desk desk, EditionSeen seen) => new($"Close {seen.CalledEdition}", [
         NumberFateForm.Required(Fields.Date(On)),
     ], async form => new Saved(await DoAsync(desk, seen.Edition.Id, RecordedDate.Read(form[On]))))
     {

@@ -23,7 +23,7 @@ internal sealed class EditionDeeds(Desk desk, EditionPage page)
 
     public IEnumerable<KeyDeed> OfTheEdition()
     {
-        if (page.Seen is { Edition.IsClosed: false } seen && (seen.ToBeNumbered.Any() || page.ChosenSlots.Any(MayGetNumber)))
+        if (page.Seen is { Edition.IsClosed: false, HasOpenNumber: true } seen && (seen.ToBeNumbered.Any() || page.ChosenSlots.Any(MayGetNumber)))
         {
             yield return KeyDeed.Opens("g", "give numbers", () => GiveNumbersForm.Of(desk, seen, page.Here, page.ChosenSlots)) with
             {

@@ -22,6 +22,12 @@ internal sealed record EditionSeen(Work Work, Edition Edition, NumberMap Map, IR
     public IEnumerable<Finding> Besides => Findings.Where(finding => finding.Subject.Kind is not ("impression" or "numbering")
         && (finding.Subject.Kind != "edition" || finding.Subject.Id == Edition.Id));
 
+    /// <summary>edition 3 of “Harbour”, within a sentence.</summary>
+    public string CalledEdition => $"edition {Counted.Figure(Edition.Id)} of {Called.Work(Work)}";
+
+    /// <summary>Whether a sheet can still get a number.</summary>
+    public bool HasOpenNumber => Map.Numberings.Any(numbering => numbering.Numbering.Size is null || numbering.Cells.Any(cell => cell is { Sheet: null, Letter: 'o' or '?' }));
+
     public IReadOnlyList<Finding> Of(Impression? sheet) =>
         sheet is null ? [] : [.. Findings.Where(finding => EditionFindings.IsAbout(finding, sheet))];
 

@@ -29,7 +29,7 @@ internal static class GiveNumbersForm
         return spares.Count > 0 ? KeepingSpares.Asked(desk, seen, spares, () => Asked(desk, seen, number, sheets)) : Asked(desk, seen, number, sheets);
     }
 
-    private static Form Asked(Desk desk, EditionSeen seen, string number, List<TraySlot> sheets) => new($"Give numbers of {Called.Edition(seen.Work, seen.Edition)}", [
+    private static Form Asked(Desk desk, EditionSeen seen, string number, List<TraySlot> sheets) => new($"Give numbers of {seen.CalledEdition}", [
         Fields.Ranges(Sheets, string.Join(", ", sheets.Select(slot => slot.Code)), "codes, or empty for the kept ones without a number, as they are piled"),
         Fields.Ranges(Numbers, number, "such as 5, or A/P II; empty for the first open ones"),
         .. seen.Edition.Numberings.Count > 1 ? [Field.OneOf(Numbering, [.. seen.Edition.Numberings.Select(numbering => numbering.Span).Distinct()])] : (Field[])[],
@@ -37,7 +37,7 @@ internal static class GiveNumbersForm
     {
         Name = "Give numbers",
         OwnEachTime = [Sheets, Numbers],
-        About = [$"{Counted.Of(seen.ToBeNumbered.Count(), "kept sheet")} without a number. {(seen.Edition.Numberings.Count > 1 ? "The numbering counts where no numbers are named." : "")}".TrimEnd()],
+        About = [.. sheets.Count > 0 ? [] : (string[])[$"{Counted.Of(seen.ToBeNumbered.Count(), "kept sheet")} without a number."], .. seen.Edition.Numberings.Count > 1 ? ["Where no numbers are named, the first open ones of the numbering are given."] : (string[])[]],
     };
 
     private static async Task<Saved> SaveAsync(Desk desk, EditionSeen seen, Form form)

@@ -7,7 +7,7 @@ namespace EditionRegister.Tui.PlanChest;
 /// <summary>Asks whether an edition known in part is now wholly accounted for.</summary>
 internal static class MakeWhole
 {
-    public static Question Asked(Desk desk, EditionSeen seen) => new($"Is {Called.Edition(seen.Work, seen.Edition)} whole here now?", [
+    public static Question Asked(Desk desk, EditionSeen seen) => new($"Is {seen.CalledEdition} whole here now?", [
         new Answer("y", "yes: of every number it is known what became of it", () => DoAsync(desk, seen.Edition.Id)),
         new Answer("n", "leave it as it is", () => Task.FromResult<Opening?>(null)),
     ])

@@ -10,7 +10,7 @@ internal static class MendSizeForm
 {
     private const string As = "As it should be";
 
-    public static Form Of(Desk desk, EditionSeen seen) => new($"Mend the size of {Called.Edition(seen.Work, seen.Edition)}", [
+    public static Form Of(Desk desk, EditionSeen seen) => new($"Mend the size of {seen.CalledEdition}", [
         new Field(As, seen.Edition.Numberings.Count == 1 ? Plan(seen.Edition.Numberings[0]) ?? "" : "")
         {
             IsNeeded = true,

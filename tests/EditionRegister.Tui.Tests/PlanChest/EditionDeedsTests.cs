@@ -145,6 +145,30 @@ public sealed class EditionDeedsTests
     }
 
     [Fact]
+    public async Task Where_no_number_is_open_none_is_offered_to_be_given()
+    {
+        await using var house = await OnUnnumberedAsync();
+        var before = house.House.Page.Keys.Select(key => key.Key).ToList();
+        house.Register.StateNumberFate.Run(1, "1-6, A/P A-B", "elsewhere", null);
+
+        await house.PressAsync("7", "1");
+
+        Assert.Contains("g", before);
+        Assert.DoesNotContain("g", house.House.Page.Keys.Select(key => key.Key));
+    }
+
+    [Fact]
+    public async Task What_is_asked_of_an_edition_fits_a_small_screen()
+    {
+        await using var house = await OnUnnumberedAsync();
+
+        await house.PressAsync("+", "c");
+
+        // A frame of four columns and a margin of four stand around it at 80.
+        Assert.All(house.Question.Shown, line => Assert.InRange(line.Width, 0, 72));
+    }
+
+    [Fact]
     public async Task Numbers_are_taken_back_from_marked_sheets()
     {
         await using var house = await OnUnnumberedAsync();
