@@ -22,8 +22,15 @@ public static class TextUi
 {
     /// <param name="folder">The register's folder; null opens the welcome, from where one is made or opened.</param>
     /// <param name="services">The machine.</param>
+    /// <exception cref="Domain.RefusedException">The register cannot be opened.</exception>
     public static void Run(string? folder, TextUiServices services)
     {
+        if (folder is not null)
+        {
+            // One that cannot be opened is told of in words, before a screen hides them.
+            _ = UseCases.Register.Open(new RegisterFolder(folder), services.Surroundings, services.By).LookAround.Head();
+        }
+
         using var app = Application.Create();
         app.Init();
         ThisTerminal.Prepare(app);

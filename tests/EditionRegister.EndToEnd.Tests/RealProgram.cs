@@ -8,16 +8,16 @@ public sealed record Ran(int ExitCode, string Output, string Errors);
 /// <summary>Runs the real program as a process of its own, in a folder of its own.</summary>
 public sealed class RealProgram : IDisposable
 {
-    private static readonly string Program = Path.Combine(AppContext.BaseDirectory, "edreg.dll");
+    public static string Path { get; } = System.IO.Path.Combine(AppContext.BaseDirectory, "edreg.dll");
 
     public RealProgram() => Directory.CreateDirectory(Folder);
 
-    public string Folder { get; } = Path.Combine(Path.GetTempPath(), "edreg-e2e-" + Guid.NewGuid().ToString("N"));
+    public string Folder { get; } = System.IO.Path.Combine(System.IO.Path.GetTempPath(), "edreg-e2e-" + Guid.NewGuid().ToString("N"));
 
     /// <summary>What its processes find in their environment beside what the tests have in theirs.</summary>
     public Dictionary<string, string> Environment { get; } = new(StringComparer.Ordinal);
 
-    public string In(params string[] parts) => Path.Combine([Folder, .. parts]);
+    public string In(params string[] parts) => System.IO.Path.Combine([Folder, .. parts]);
 
     public Ran Run(params string[] arguments)
     {
@@ -39,7 +39,7 @@ public sealed class RealProgram : IDisposable
     {
         ProcessStartInfo start = new("dotnet") { RedirectStandardOutput = true, RedirectStandardError = true, WorkingDirectory = Folder };
 
-        foreach (var argument in new[] { "exec", Program }.Concat(arguments))
+        foreach (var argument in new[] { "exec", Path }.Concat(arguments))
         {
             start.ArgumentList.Add(argument);
         }

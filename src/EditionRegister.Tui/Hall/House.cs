@@ -76,7 +76,10 @@ internal sealed class House
         Asking = null;
     }
 
-    /// <summary>Picks a row of a choice or a list by the mouse, or the answer that was clicked.</summary>
+    /// <summary>Writes the trace of a mistake of our own away, and answers what to say of it.</summary>
+    public string OwnUp(Exception failure) => _ownUp(failure);
+
+    /// <summary>Goes to a room, as its digit does.</summary>
     public Task GoAsync(RoomName room) => _under = Meant(() => FollowAsync(new GoTo(room)));
 
     /// <summary>The keys that work everywhere, for the lowest line.</summary>

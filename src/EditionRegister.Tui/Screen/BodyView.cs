@@ -9,6 +9,8 @@ internal sealed class BodyView : Canvas
 {
     private readonly House _house;
     private PagePicture? _picture;
+    private Page? _failed;
+    private string _said = "";
 
     public BodyView(House house, Pen pen)
         : base(pen)
@@ -19,10 +21,29 @@ internal sealed class BodyView : Canvas
 
     protected override IReadOnlyList<Line> Picture(int width, int height)
     {
-        _picture = PagePicture.Of(_house.Page, width, height);
-        _house.BodyHeight = _picture.BodyHeight;
+        try
+        {
+            _picture = PagePicture.Of(_house.Page, width, height);
+            _house.BodyHeight = _picture.BodyHeight;
 
-        return _picture.Lines;
+            return _picture.Lines;
+        }
+        catch (Exception failure)
+        {
+            // A page that cannot be drawn must not take the others with it; it is owned up to once, not at every repaint.
+            _picture = null;
+            return [.. Wrap.Of(OwnedUp(failure), Math.Max(1, width)).Select(line => Line.Of(line, Tone.Bad)), Line.Empty, "Esc goes back, 1 to 7 go to a room."];
+        }
+    }
+
+    private string OwnedUp(Exception failure)
+    {
+        if (!ReferenceEquals(_failed, _house.Page))
+        {
+            (_failed, _said) = (_house.Page, _house.OwnUp(failure));
+        }
+
+        return _said;
     }
 
     protected override bool OnKeyDown(Key key)

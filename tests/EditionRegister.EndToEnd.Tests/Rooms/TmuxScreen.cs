@@ -67,6 +67,9 @@ internal sealed class TmuxScreen : IDisposable
         return this;
     }
 
+    /// <summary>What tmux knows of the pane, by one of its formats.</summary>
+    public string Ask(string format) => Tmux("display-message", "-p", "-t", "e2e", format).Trim();
+
     public TmuxScreen Resize(int width, int height)
     {
         Tmux("resize-window", "-t", "e2e", "-x", Figure(width), "-y", Figure(height));

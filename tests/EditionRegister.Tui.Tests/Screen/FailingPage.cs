@@ -2,8 +2,8 @@ using EditionRegister.Tui.Pages;
 
 namespace EditionRegister.Tui.Tests.Screen;
 
-/// <summary>A page with a mistake in it: b meets it.</summary>
-internal sealed class FailingPage : TextPage
+/// <summary>A page with a mistake in it: b meets it, or already the drawing.</summary>
+internal sealed class FailingPage(bool inDrawing = false) : TextPage
 {
     public override string Title => "A page with a mistake";
 
@@ -11,5 +11,5 @@ internal sealed class FailingPage : TextPage
 
     public override IReadOnlyList<KeyDeed> Keys => [KeyDeed.Doing("b", "fail", () => throw new InvalidOperationException("index out of the pile"))];
 
-    public override IReadOnlyList<Line> Text(int width) => ["Press b."];
+    public override IReadOnlyList<Line> Text(int width) => inDrawing ? throw new InvalidOperationException("index out of the screen") : ["Press b."];
 }

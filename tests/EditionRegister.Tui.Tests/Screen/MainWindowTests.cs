@@ -179,4 +179,22 @@ public sealed class MainWindowTests
         Assert.Contains("This is a bug", terminal.Text, StringComparison.Ordinal);
         Assert.Contains("1 Plan chest", terminal.Text, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public async Task A_page_that_cannot_be_drawn_is_owned_up_to_once_and_left_again()
+    {
+        await using var house = await TestHouse.OnEmptyAsync();
+        using TestTerminal terminal = new(house.House);
+        await terminal.PressAsync(AddressBook);
+
+        house.House.Here.Open(new FailingPage(inDrawing: true));
+        terminal.Resize(100, 30);
+        var failed = terminal.Text;
+        terminal.Resize(80, 24);
+        await terminal.PressAsync(Key.Esc);
+
+        Assert.Contains("This is a bug in edreg: index out of the screen.", failed, StringComparison.Ordinal);
+        Assert.Single(house.Bugs);
+        Assert.Contains("Nobody is in the address book yet.", terminal.Text, StringComparison.Ordinal);
+    }
 }
