@@ -36,14 +36,14 @@ internal static class AcceptCommand
     {
         var finding = register.AcceptFinding.Run(handle, reason);
 
-        return new Recorded($"Accepted: {finding.Rule}, {finding.Subject}. It returns when its facts change; `edreg accept {finding.Handle} --take-back` takes this back.", json => Write(json, finding));
+        return new Recorded($"{FindingsSaid.Accepted(finding)}; `edreg accept {finding.Handle} --take-back` takes this back.", json => Write(json, finding));
     }
 
     private static Recorded TakenBack(Register register, string handle)
     {
         var finding = register.TakeAcceptanceBack.Run(handle);
 
-        return new Recorded($"No longer accepted: {finding.Rule}, {finding.Subject}.", json => Write(json, finding));
+        return new Recorded(FindingsSaid.TakenBack(finding), json => Write(json, finding));
     }
 
     private static void Write(System.Text.Json.Utf8JsonWriter json, Finding finding)

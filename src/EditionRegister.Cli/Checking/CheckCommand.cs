@@ -1,6 +1,7 @@
 using System.CommandLine;
 using EditionRegister.Domain.Integrity;
 using EditionRegister.UseCases;
+using EditionRegister.UseCases.Checking;
 
 namespace EditionRegister.Cli;
 

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using EditionRegister.Domain.Documents;
 using EditionRegister.Domain.Integrity;
+using EditionRegister.UseCases.Checking;
 
 namespace EditionRegister.Cli;
 

@@ -6,9 +6,12 @@ namespace EditionRegister.Tui.Hall;
 /// <summary>The one worker through which all looking into the register and all writing goes, in the order asked for; answers come back where the screen is drawn.</summary>
 internal sealed class StoreQueue : IAsyncDisposable
 {
+    private const int BetweenTellings = 100;
+
     private readonly Channel<Action> _work = Channel.CreateUnbounded<Action>(new UnboundedChannelOptions { SingleReader = true });
     private readonly Register _register;
     private readonly Action<Action> _onScreen;
+    private readonly CancellationTokenSource _closing = new();
     private readonly Task _worker;
 
     /// <param name="register">The open register.</param>
@@ -41,6 +44,22 @@ internal sealed class StoreQueue : IAsyncDisposable
         return true;
     });
 
+    /// <summary>
+    /// Looks long, without keeping anyone waiting: beside the queue, at a snapshot of its own, so it must change nothing. Answers on the
+    /// drawing thread. It is given a way to tell there how far it has come, passed on ten times a second at most, and is to stop when the
+    /// token says that the register is closed.
+    /// </summary>
+    /// <exception cref="Domain.RefusedException">The register said no.</exception>
+    /// <exception cref="OperationCanceledException">The register was closed meanwhile.</exception>
+    public Task<T> Aside<T>(Func<Register, Action<Action>, CancellationToken, T> look)
+    {
+        TaskCompletionSource<T> answer = new();
+        var closing = _closing.Token;
+        _ = Task.Run(() => Answer(register => look(register, Teller(closing), closing), answer), CancellationToken.None);
+
+        return answer.Task;
+    }
+
     /// <summary>When everything asked for so far is done.</summary>
     public Task Idle() => Do(_ => { });
 
@@ -48,7 +67,24 @@ internal sealed class StoreQueue : IAsyncDisposable
     public async ValueTask DisposeAsync()
     {
         _work.Writer.TryComplete();
+        await _closing.CancelAsync();
         await _worker.ConfigureAwait(false);
+    }
+
+    private Action<Action> Teller(CancellationToken closing)
+    {
+        var told = Environment.TickCount64;
+
+        return show =>
+        {
+            closing.ThrowIfCancellationRequested();
+
+            if (Environment.TickCount64 - told >= BetweenTellings)
+            {
+                told = Environment.TickCount64;
+                _onScreen(show);
+            }
+        };
     }
 
     private void Answer<T>(Func<Register, T> work, TaskCompletionSource<T> answer)

@@ -14,6 +14,9 @@ internal sealed class Listing(IReadOnlyList<ListColumn> columns, int count, Func
 
     public int Count { get; } = count;
 
+    /// <summary>True where it is not known yet how many rows there are: the last one stands for those to come.</summary>
+    public bool HasMore { get; init; }
+
     /// <summary>Which rows are marked; none unless said.</summary>
     public Func<int, bool> IsMarked { get; init; } = _ => false;
 

@@ -42,7 +42,7 @@ internal sealed record PagePicture(IReadOnlyList<Line> Lines, int BodyTop, int B
 
     private static IEnumerable<Line> FilterLine(ListPage list, int width)
     {
-        var count = list.Rows.Count == 0 ? "" : $"{list.Current + 1} of {list.Rows.Count}";
+        var count = list.Rows.Count == 0 ? "" : list.Rows.HasMore ? $"{list.Current + 1} of more than {list.Rows.Count - 1}" : $"{list.Current + 1} of {list.Rows.Count}";
 
         if (list.FindsIn is null && list.Rows.Count == 0)
         {

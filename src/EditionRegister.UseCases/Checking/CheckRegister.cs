@@ -12,11 +12,12 @@ public sealed class CheckRegister(RegisterStore store)
     public LogbookHead? Head { get; private set; }
 
     /// <summary>Everything found, one at a time, to the end; what was accepted among it, with its acceptance.</summary>
-    public IEnumerable<Finding> Run() => store.Check(Check);
+    /// <param name="progress">Told how many works are checked and how many there are, once the file and the logbook are; may throw to stop.</param>
+    public IEnumerable<Finding> Run(Action<long, long>? progress = null) => store.Check(reader => Check(reader, progress));
 
-    private IEnumerable<Finding> Check(Reader reader)
+    private IEnumerable<Finding> Check(Reader reader, Action<long, long>? progress)
     {
-        foreach (var (_, finding) in WorkFindings.Of(reader))
+        foreach (var (_, finding) in WorkFindings.Of(reader, progress))
         {
             yield return finding;
         }

@@ -10,13 +10,16 @@ internal sealed record WorkFinding(Work Work, Finding Finding);
 /// <summary>What the rules find in every work, each finding with its handle and with the acceptance that holds for it.</summary>
 internal static class WorkFindings
 {
-    public static IEnumerable<WorkFinding> Of(Reader reader)
+    public static IEnumerable<WorkFinding> Of(Reader reader, Action<long, long>? progress = null)
     {
         var acceptances = reader.Acceptances();
         FindingHandles handles = new();
+        var (done, all) = (0L, progress is null ? 0 : reader.WorkIds().Count);
 
         foreach (var work in reader.Works())
         {
+            progress?.Invoke(done++, all);
+
             foreach (var finding in Rules.All.SelectMany(rule => rule.Check(work)))
             {
                 var words = FindingHandles.WordsOf(finding);

@@ -2,19 +2,19 @@ using EditionRegister.Domain;
 using EditionRegister.Domain.Documents;
 using EditionRegister.Domain.Integrity;
 using EditionRegister.Store.Integrity;
-using EditionRegister.UseCases;
-using EditionRegister.UseCases.Checking;
 
-namespace EditionRegister.Cli;
+namespace EditionRegister.UseCases.Checking;
 
 /// <summary>Findings as long as the file can be read at all; where it cannot, that is the last finding, so that a check always comes to its last line.</summary>
-internal static class ReadableFindings
+public static class ReadableFindings
 {
+    /// <summary>The rule that what cannot be read at all is found by.</summary>
     public static string Rule => FileRule.FileIsSound.Name;
 
-    public static IEnumerable<Finding> Of(CheckRegister check)
+    /// <summary>Everything a check finds; what kept it from going on is the last of it.</summary>
+    public static IEnumerable<Finding> Of(CheckRegister check, Action<long, long>? progress = null)
     {
-        using var findings = check.Run().GetEnumerator();
+        using var findings = check.Run(progress).GetEnumerator();
 
         while (Next(findings) is { } finding)
         {
