@@ -5,13 +5,11 @@ namespace EditionRegister.Tui.Findings;
 /// <summary>Says how far a check is, and what came of the last one.</summary>
 internal static class CheckedInWords
 {
-    private const int GroupsShown = 2;
-
     public static IReadOnlyList<Line> Of(Checking checking, bool accepted, int width) =>
     [
         .. checking.IsUnderway ? [Line.Of(Underway(checking), Tone.Quiet)] : Array.Empty<Line>(),
         .. checking.Last is not { } last ? []
-            : accepted ? [Line.Of(Accepted(last))]
+            : accepted ? Accepted(last)
             : Open(last, width),
     ];
 
@@ -19,18 +17,17 @@ internal static class CheckedInWords
         ? $"checking… {Counted.Figure(works.Done)} of {Counted.Of(works.All, "work")}"
         : "checking… the file and its logbook first";
 
-    private static string Accepted(Checked last) => $"{Counted.Of(last.Accepted.Count, "finding")} accepted with a reason. They count no more, and return when their facts change.";
+    private static IEnumerable<Line> Accepted(Checked last) => last.Accepted.Count == 0 ? [] :
+        [$"{Counted.Of(last.Accepted.Count, "finding")} accepted: counted no more, and back when {(last.Accepted.Count == 1 ? "its" : "their")} facts change."];
 
     private static IEnumerable<Line> Open(Checked last, int width)
     {
-        yield return Line.Of(Counts(last), last.Contradictions > 0 ? Tone.Bad : last.Queries > 0 ? Tone.Warning : Tone.Good).Then(CheckedUpTo(last));
+        var counts = Counts(last);
+        yield return Line.Of(counts, last.Contradictions > 0 ? Tone.Bad : last.Queries > 0 ? Tone.Warning : Tone.Good).Then(CheckedUpTo(last, width - counts.Length));
 
         if (last.OfTheFile > 0)
         {
-            foreach (var line in Wrap.Of($"! {Counted.Of(last.OfTheFile, "finding")} of the file itself: something has changed it behind the program's back. Enter on one says what to do first.", width))
-            {
-                yield return Line.Of(line, Tone.Bad);
-            }
+            yield return Line.Of($"! {Counted.Figure(last.OfTheFile)} of the file itself, which no edit mends: begin with those, by Enter.", Tone.Bad);
         }
 
         if (last.IsShortened)
@@ -43,7 +40,15 @@ internal static class CheckedInWords
         ? $"No contradictions, no queries{(last.Notes > 0 ? $", {Counted.Of(last.Notes, "note")}" : "")}"
         : $"{Counted.Of(last.Contradictions, "contradiction")}, {Counted.Of(last.Queries, "query", "queries")}, {Counted.Of(last.Notes, "note")}";
 
-    private static string CheckedUpTo(Checked last) => last.Head is { } head
-        ? $": checked {Counted.Of(head.N, "entry", "entries")}, head {HeadShown.Grouped(head.Head, GroupsShown)}"
-        : ": the logbook cannot be read";
+    private static string CheckedUpTo(Checked last, int columns)
+    {
+        if (last.Head is not { } head)
+        {
+            return ": the logbook cannot be read";
+        }
+
+        var upTo = $": checked {Counted.Of(head.N, "entry", "entries")}, head ";
+
+        return upTo + HeadShown.Begun(head.Head, columns - upTo.Length);
+    }
 }

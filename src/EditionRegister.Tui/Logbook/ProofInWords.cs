@@ -6,13 +6,14 @@ namespace EditionRegister.Tui.Logbook;
 /// <summary>Says whether the logbook is whole, and where it is not, where and what to do.</summary>
 internal static class ProofInWords
 {
-    private const int GroupsShown = 4;
-
     public static IEnumerable<Line> Of(Proving proving, long all, int width) =>
         proving.Refused is { } refused ? Wrap.Of($"! The logbook could not be read to its end. {refused}", width).Select(line => Line.Of(line, Tone.Bad))
         : proving.Proof is not { } proof ? [Line.Of($"Checking that nothing was changed or is missing… {Figure(proving.Done)} of {Counted.Of(all, "entry", "entries")}", Tone.Quiet)]
         : proof is { BrokenAt: { } at } ? Broken(at, proof.How ?? "does not fit", proving.Backup, width)
-        : [Line.Of($"Unbroken from 1 to {Figure(proof.Entries)}", Tone.Good).Then($", head {HeadShown.Grouped(proof.Head.Head, GroupsShown)}")];
+        : [Unbroken($"Unbroken from 1 to {Figure(proof.Entries)}", proof.Head.Head, width)];
+
+    private static Line Unbroken(string upTo, string head, int width) =>
+        Line.Of(upTo, Tone.Good).Then($", head {HeadShown.Begun(head, width - upTo.Length - ", head ".Length)}");
 
     private static IEnumerable<Line> Broken(long at, string how, string? backup, int width)
     {
