@@ -53,7 +53,7 @@ internal static class RunForms
         ], form => RecordAsync(desk, work, form))
         {
             Name = "A print run",
-            About = ["Started = unused + spoiled + the pile. Leave the pile empty and it is worked out; give it, and it is checked."],
+            About = ["Started = unused + spoiled + the pile, which is worked out if left empty."],
             OwnEachTime = [Started, Unused, Spoiled, Pile, HeldOut, Printed, State, Note],
         };
     }

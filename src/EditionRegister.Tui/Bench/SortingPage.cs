@@ -18,6 +18,9 @@ internal sealed class SortingPage(Desk desk, long work, int run) : TrayPage
     private IReadOnlyList<TrayGroup> _groups = [];
     private bool _wasOpen;
 
+    // Past the last sheet no key sorts: one press too many would sort the last one again.
+    private bool _isThrough;
+
     public override string Title => "Sorting";
 
     public override string Explains =>
@@ -28,14 +31,14 @@ internal sealed class SortingPage(Desk desk, long work, int run) : TrayPage
 
     public override IReadOnlyList<TrayGroup> Groups => _groups;
 
-    public override IReadOnlyList<KeyDeed> Keys => _pile.Count == 0 ? [] :
+    public override IReadOnlyList<KeyDeed> Keys => _pile.Count == 0 ? [] : _isThrough ? [TakesBack, KeyDeed.Doing("Left", "look again", () => _isThrough = false)] :
     [
         Sorts("k", "keep", "kept", "Keeps the sheet for the edition."),
         Sorts("s", "spare", "spare", "Lays the sheet aside as a spare: good, and beyond the edition."),
         KeyDeed.Opens("x", "left out", LeaveOut) with { Explained = "Leaves the sheet out; then one key says for which fault." },
         Sorts("h", "hold out", "held-out", "Holds the sheet out as a proof: a state, progressive or trial proof."),
-        KeyDeed.Doing("Space", "move on", () => Current++) with { Explained = "Leaves the sheet as it is and moves on; Left and Right move too." },
-        new("Backspace", "take it back", TakeBackAsync) { Explained = "Steps back and takes the last sorting on this page back: the sheets are sorted as they were before." },
+        KeyDeed.Doing("Space", "move on", () => GoOn(Current + 1)) with { Explained = "Leaves the sheet as it is and moves on; Left and Right move too." },
+        TakesBack,
         .. _work is { } shown && _run is { } here && HeldOut(here) is not null
             ? [KeyDeed.Opens("f", "correct its figures", () => RunForms.Edit(desk, shown, here)) with { Explained = "Puts right what was counted of the print run: how many were held out." }]
             : Array.Empty<KeyDeed>(),
@@ -56,6 +59,14 @@ internal sealed class SortingPage(Desk desk, long work, int run) : TrayPage
         _wasOpen = true;
     }
 
+    public override bool Moves(string key, int height)
+    {
+        var moved = base.Moves(key, height);
+        _isThrough &= !moved;
+
+        return moved;
+    }
+
     public override IReadOnlyList<Line> Head(int width) => _work is { } shown && _run is { } here
         ?
         [
@@ -70,7 +81,9 @@ internal sealed class SortingPage(Desk desk, long work, int run) : TrayPage
         ?
         [
             .. Wrap.Of(PileTray.Told(shown, _pile[Current], _pile.Count), width).Select(line => Line.Of(line, Tone.Strong)),
-            _marked.Count > 0 ? Line.Of($"{Counted.Sheets(_marked.Count)} marked: the next key sorts them all.", Tone.Warning) : Line.Empty,
+            _isThrough ? Line.Of("The pile is through. Esc goes back, Left looks again, Backspace takes it back.", Tone.Good)
+                : _marked.Count > 0 ? Line.Of($"{Counted.Sheets(_marked.Count)} marked: the next key sorts them all.", Tone.Warning)
+                : Line.Empty,
             .. Wrap.Of(PileTray.Legend, width).Select(line => Line.Of(line, Tone.Quiet)),
         ]
         : [Line.Of("No sheet lies in this pile.", Tone.Quiet)];
@@ -84,6 +97,8 @@ internal sealed class SortingPage(Desk desk, long work, int run) : TrayPage
 
         return $"{(left == 0 ? "All are sorted" : $"{Counted.Figure(left)} not sorted yet")}{string.Concat(counts.Select(count => $", {count}"))}.";
     }
+
+    private KeyDeed TakesBack => new("Backspace", "take it back", TakeBackAsync) { Explained = "Steps back and takes the last sorting on this page back: the sheets are sorted as they were before." };
 
     /// <summary>Where more lie held out than were counted when the run was recorded; null where they agree.</summary>
     private string? HeldOut(PrintRun here) => here.HeldOut is { } counted && _pile.Count(sheet => sheet.Standing == "held-out") is var held && held > counted
@@ -134,8 +149,8 @@ internal sealed class SortingPage(Desk desk, long work, int run) : TrayPage
             desk.Say(EditionSaid.Sorted(changing.Count, standing), Tone.Good);
         }
 
-        Current = _pile.ToList().FindIndex(sheet => sheet.Id == sheets[^1].Id) + 1;
         _marked.Clear();
+        GoOn(_pile.ToList().FindIndex(sheet => sheet.Id == sheets[^1].Id) + 1);
         Show(_work!);
 
         return null;
@@ -149,7 +164,7 @@ internal sealed class SortingPage(Desk desk, long work, int run) : TrayPage
         }
         else
         {
-            Current--;
+            GoOn(Current - 1);
         }
 
         return null;
@@ -173,9 +188,15 @@ internal sealed class SortingPage(Desk desk, long work, int run) : TrayPage
         });
         desk.Undo = null;
         Show(found);
-        Current = last.First;
+        GoOn(last.First);
 
         return $"{Counted.Sheets(last.Sheets.Count)} sorted back: {string.Join(", ", last.Sheets.Select(sheet => Called.Plain(sheet.Standing)).Distinct())} again.";
+    }
+
+    private void GoOn(int to)
+    {
+        _isThrough = to >= _pile.Count && _marked.Count == 0;
+        Current = Math.Clamp(to, 0, Math.Max(0, _pile.Count - 1));
     }
 
     private void Mark()
@@ -187,7 +208,7 @@ internal sealed class SortingPage(Desk desk, long work, int run) : TrayPage
             _marked.Add(sheet);
         }
 
-        Current++;
+        GoOn(Current + 1);
         Show(_work!);
     }
 

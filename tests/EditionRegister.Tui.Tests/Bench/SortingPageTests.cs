@@ -74,6 +74,20 @@ public sealed class SortingPageTests
     }
 
     [Fact]
+    public async Task A_key_too_many_at_the_end_of_the_pile_sorts_nothing()
+    {
+        await using var house = await SortingAsync();
+        await house.PressAsync("End", "k", "s", "x");
+
+        Assert.Equal("kept ", Sorted(house)[^1]);
+        Assert.Contains("The pile is through. Esc goes back, Left looks again, Backspace takes it back.", house.Screen(), StringComparison.Ordinal);
+        await house.PressAsync("Left", "s");
+        Assert.Equal("spare ", Sorted(house)[^1]);
+        await house.PressAsync("Backspace", "Backspace");
+        Assert.Equal("held-out ", Sorted(house)[^1]);
+    }
+
+    [Fact]
     public async Task Every_fault_has_a_key_of_its_own()
     {
         await using var house = await SortingAsync();
