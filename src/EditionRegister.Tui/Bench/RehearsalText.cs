@@ -49,6 +49,11 @@ internal static class RehearsalText
 
     private static IEnumerable<(string Label, string Value)> Wanting(Rehearsal rehearsal)
     {
+        if (!rehearsal.Edition.Numberings.Any(numbering => numbering.Kind is { InSize: true }))
+        {
+            yield return ("Proofs only", "no numbering of the edition itself is declared, such as 1-12");
+        }
+
         foreach (var without in rehearsal.WithoutSheet)
         {
             yield return ("Without a sheet", $"{Counted.Of(without.Count, "number")} of {without.Numbering.Span}: {(without.Count == 1 ? "it stays" : "they stay")} open until {(without.Count == 1 ? "it is" : "they are")} printed, or said to be never printed");

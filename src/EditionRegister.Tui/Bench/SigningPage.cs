@@ -141,7 +141,7 @@ internal sealed class SigningPage(Desk desk, long work, long edition) : TextPage
         _order.Next();
         desk.Say(said, Tone.Good);
         var before = PencilOnRecord.Of(sheet);
-        desk.Undo = new Undoing($"{_work!.NumberOf(sheet)}", async () =>
+        desk.Undo = new Undoing($"what was said of {_work!.NumberOf(sheet)}", async () =>
         {
             await desk.Store.Do(register => register.PutInscriptionBack.Run(sheet.ShownCode, before));
             _order.GoTo(sheet.Id);

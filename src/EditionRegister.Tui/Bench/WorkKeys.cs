@@ -44,10 +44,10 @@ internal static class WorkKeys
             yield return KeyDeed.Opens("o", "sort the pulls", () => new SortingPage(desk, work.Id, run.Ordinal));
         }
 
-        yield return KeyDeed.Opens("a", "declare an edition", () => DeclareForm.New(desk, work)) with
+        if (work.Editions.Count == 0)
         {
-            Explained = "Rehearses the declaration: shows every pencil line, the totals and what certificates will say, before anything is written; then declares it.",
-        };
+            yield return Declares(desk, work);
+        }
 
         if ((here?.Edition ?? (work.Editions.Count > 0 ? work.Editions[^1] : null)) is { } edition)
         {
@@ -78,7 +78,18 @@ internal static class WorkKeys
         {
             yield return KeyDeed.Opens("d", "documents", () => PaperForms.Of(desk, Choice(sheets), $"the {Counted.Of(sheets.Count, "numbered sheet")} of {Called.Work(work)}"));
         }
+
+        // A reduction is printed once, so it has one edition of ours.
+        if (work.Editions.Count > 0 && !(work.IsReduction && work.Editions.Any(edition => edition.IsOurs)))
+        {
+            yield return Declares(desk, work);
+        }
     }
+
+    private static KeyDeed Declares(Desk desk, Work work) => KeyDeed.Opens("a", "declare an edition", () => DeclareForm.New(desk, work)) with
+    {
+        Explained = "Rehearses the declaration: shows every pencil line, the totals and what certificates will say, before anything is written; then declares it.",
+    };
 
     private static List<string> Numbered(Work work) => [.. work.Impressions.Where(sheet => sheet.Number is not null).Select(sheet => sheet.ShownCode)];
 

@@ -70,6 +70,16 @@ public sealed class DeclarationTests
         Assert.Contains("2 numbers of 1/7 to 7/7: they stay open until they are", house.Screen(), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task Proofs_alone_are_pointed_at_before_they_are_declared()
+    {
+        await using var house = await FormAsync();
+
+        await house.FillAsync(("Numberings", ", A/P I-II"));
+
+        Assert.Contains("Proofs only           no numbering of the edition itself is declared, such as 1-12", house.Screen(), StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("twelve", "“twelve” is no numbering. Nothing was changed. Write its first and last number, with the mark before them: 1-12, A/P I-II, H.C. A-C, B.A.T., or open.")]
     [InlineData("3-12", "Every numbering begins at one, and “3-12” does not. Nothing was changed. Write it from one to its size, as in 1-12.")]
