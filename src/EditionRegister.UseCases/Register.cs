@@ -46,6 +46,8 @@ public sealed class Register
 
     public EditWork EditWork => new(Store);
 
+    public ListBench ListBench => new(Store);
+
     public JoinWork JoinWork => new(Store);
 
     public RecordMatrix RecordMatrix => new(Store);
@@ -57,6 +59,8 @@ public sealed class Register
     public EditPrintRun EditPrintRun => new(Store);
 
     public SortPulls SortPulls => new(Store);
+
+    public RehearseDeclaration RehearseDeclaration => new(Store);
 
     public DeclareEdition DeclareEdition => new(Store);
 
@@ -71,6 +75,8 @@ public sealed class Register
     public CloseEdition CloseEdition => new(Store);
 
     public InscribeImpressions InscribeImpressions => new(Store);
+
+    public PutInscriptionBack PutInscriptionBack => new(Store);
 
     public PriceImpressions PriceImpressions => new(Store);
 

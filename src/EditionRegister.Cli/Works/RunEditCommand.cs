@@ -28,7 +28,7 @@ internal static class RunEditCommand
             var found = register.LookAround.Work(work);
 
             return new Recorded(
-                $"Print run {Counted.Figure(ordinal)} of {Called.Work(found)} put right: {RunBalance.Of(found, found.Runs.First(one => one.Ordinal == ordinal))}.",
+                BenchSentences.PutRight(found, found.Runs.First(one => one.Ordinal == ordinal)),
                 json => json.WriteNumber("work", work));
         }));
 

@@ -3,7 +3,7 @@ using EditionRegister.Domain.Numbers;
 namespace EditionRegister.Domain.Documents;
 
 /// <summary>Kinds of numbering in the plural, where the trade's French does not take an English s.</summary>
-internal static class KindPlurals
+public static class KindPlurals
 {
     extension(NumberingKind kind)
     {

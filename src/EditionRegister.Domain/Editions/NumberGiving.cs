@@ -101,7 +101,8 @@ public static class NumberGiving
             ? throw EditionRefusals.BeyondSize(range.ToString(), numbering, work)
             : new NumberChosen(numbering, ordinal);
 
-    private static IEnumerable<int> OpenNumbers(Work work, Numbering numbering)
+    /// <summary>Numbers a sheet could take, from the first; of an open numbering they go on without end.</summary>
+    public static IEnumerable<int> OpenNumbers(Work work, Numbering numbering)
     {
         var given = work.Impressions.Where(sheet => sheet.Numbering == numbering.Id).Select(sheet => sheet.Number).ToHashSet();
         var declared = numbering.Numbers.Where(slot => slot.Fate is "open" or "unknown").Select(slot => slot.Ordinal);

@@ -1,15 +1,69 @@
+using EditionRegister.Domain.Text;
 using EditionRegister.Tui.Hall;
 using EditionRegister.Tui.Pages;
+using EditionRegister.UseCases.Works;
 
 namespace EditionRegister.Tui.Bench;
 
-internal sealed class BenchPage(Desk desk) : TextPage
+/// <summary>Works and their print runs, and how far each has come from the press to the last signature.</summary>
+internal sealed class BenchPage(Desk desk) : ListPage
 {
+    private static readonly ListColumn[] Columns = [new("title", 18, Stretch: 3), new("maker", 12, Stretch: 2), new("printed", 10), new("how far", 27)];
+
+    private IReadOnlyList<OnBench> _all = [];
+    private List<OnBench> _found = [];
+    private HashSet<long> _printedAgain = [];
+    private Listing _rows = Listing.Of<OnBench>(Columns, [], _ => []);
+
     public override string Title => "Bench";
 
-    public override string Explains => "Nothing here yet.";
+    public override string Explains =>
+        "The bench is where prints are made into an edition: record the work, what it is printed from and a print run; sort the dry pulls one by one; "
+        + "see the declaration before it is made; then give the numbers and sign sheet by sheet. Each line is a print run, or a work that has none yet, the newest first. "
+        + "The last column says how far it is; Enter opens the work, and there a line says what comes next.";
 
-    public override IReadOnlyList<KeyDeed> Keys => [];
+    public override Listing Rows => _rows;
 
-    public override IReadOnlyList<Line> Text(int width) => [$"Nothing here yet on {desk.Today:yyyy}."];
+    public override string Empty => Filter.Length > 0
+        ? "No work is called so, and no maker. Esc shows all."
+        : "Nothing lies on the bench yet. Press n to record your first work: its title and who made it. The block or plate, the print run and its sheets follow on the work's own page.";
+
+    public override string? FindsIn => "title or maker";
+
+    public override IReadOnlyList<KeyDeed> Keys =>
+    [
+        .. Here is { } here
+            ? new KeyDeed[]
+            {
+                KeyDeed.Opens("Enter", "open the work", () => new WorkPage(desk, here.Work)),
+                new("r", "add a print run", () => RunForms.NewAsync(desk, here.Work))
+                {
+                    Explained = "Adds a print run to the work of the current line: what was counted and measured; every sheet of its pile gets a code.",
+                },
+            }
+            : [],
+        new("n", "record a work", () => WorkForms.NewAsync(desk)),
+    ];
+
+    private OnBench? Here => _found.Count > 0 ? _found[Current] : null;
+
+    public override async Task RefreshAsync()
+    {
+        _all = await desk.Store.Do(register => register.ListBench.Run());
+        _printedAgain = [.. _all.CountBy(one => one.Work).Where(same => same.Value > 1).Select(same => same.Key)];
+        Filtered();
+    }
+
+    protected override void Filtered()
+    {
+        var words = SearchText.Fold(Filter).Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        _found = [.. _all.Where(one => words.All(word => SearchText.Fold($"{one.Title} {one.Maker}").Contains(word, StringComparison.Ordinal)))];
+        _rows = Listing.Of(Columns, _found, one => [Titled(one), one.Maker, Printed(one), one.HowFar]);
+    }
+
+    /// <summary>Harbour; Harbour, run 2 where it was printed more than once.</summary>
+    private string Titled(OnBench one) => one.Run is { } run && _printedAgain.Contains(one.Work) ? $"{one.Title}, run {Counted.Figure(run)}" : one.Title;
+
+    /// <summary>Of several days the last: then the pile was complete.</summary>
+    private static string Printed(OnBench one) => one.Printed.Split('/') is [.., var last] && last is not ("" or "..") ? last : one.Printed;
 }

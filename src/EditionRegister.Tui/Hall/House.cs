@@ -224,10 +224,11 @@ internal sealed class House
     {
         switch (opening)
         {
-            case Back:
+            case Back back:
                 if (Here.Back())
                 {
                     await Page.RefreshAsync();
+                    await FollowAsync(back.Then);
                 }
 
                 break;

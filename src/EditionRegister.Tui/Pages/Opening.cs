@@ -4,9 +4,12 @@ namespace EditionRegister.Tui.Pages;
 internal abstract class Opening;
 
 /// <summary>The page is done with: the one below it stands again.</summary>
-internal sealed class Back : Opening
+internal sealed class Back(Opening? then = null) : Opening
 {
     public static Back Once { get; } = new();
+
+    /// <summary>What opens over the page below: the form that led here, with all that was typed.</summary>
+    public Opening? Then { get; } = then;
 }
 
 /// <summary>Another room is entered, with a page opened in it where one is named.</summary>

@@ -1,9 +1,9 @@
 using EditionRegister.Domain.Works;
 
-namespace EditionRegister.Cli;
+namespace EditionRegister.UseCases.Wording;
 
 /// <summary>What sentences call a matrix: what it is, and its number.</summary>
-internal static class MatrixText
+public static class MatrixText
 {
     /// <summary>Block 2 of “Harbour”. Begins a sentence.</summary>
     public static string Of(Work work, Matrix matrix) =>

@@ -1,0 +1,76 @@
+using EditionRegister.Domain.Dates;
+using EditionRegister.Domain.Editions;
+using EditionRegister.Domain.Works;
+using EditionRegister.Tui.Asking;
+using EditionRegister.Tui.Hall;
+
+namespace EditionRegister.Tui.Bench;
+
+/// <summary>What is asked before an edition is declared; saving it opens the rehearsal and writes nothing.</summary>
+internal static class DeclareForm
+{
+    private const string Numberings = "Numberings";
+    private const string Kind = "Kind of edition";
+    private const string Extent = "Whose, how far known";
+    private const string Intended = "Intended";
+    private const string Declared = "Declared on";
+    private const string Second = "A second edition, disclosed";
+    private const string Note = "Note";
+
+    private static readonly (string Word, string Shown)[] Extents = [("whole", "ours, wholly here"), ("partly-known", "ours, partly known"), ("someone-elses", "someone else's")];
+
+    public static Form New(Desk desk, Work work)
+    {
+        var kept = work.Impressions.Count(sheet => sheet.IsKept && sheet.Numbering is null);
+        var unsorted = work.Impressions.Count(sheet => sheet.Standing == "pulled");
+
+        return new Form($"Declare an edition of {Called.Work(work)}", [
+            new Field(Numberings, kept > 0 ? $"1-{Counted.Figure(kept)}" : "")
+            {
+                IsNeeded = true,
+                Form = "such as 1-12, A/P I-II, B.A.T. – or 12 for 1-12 – or open",
+                Wrong = typed => Fields.Refused(() => Plans(typed)),
+            },
+            Field.OneOf(Kind, ["limited", "open", "varied", "unique", "unknown"]),
+            Field.OneOf(Extent, [.. Extents.Select(extent => extent.Shown)]),
+            Fields.Count(Intended, least: 1),
+            Fields.Today(Declared, desk.Today),
+            .. work.Editions.Count > 0 ? [Field.YesNo(Second, false)] : Array.Empty<Field>(),
+            new Field(Note),
+        ], form => RehearseAsync(desk, work.Id, form))
+        {
+            Name = "Declare an edition",
+            About =
+            [
+                $"{Counted.Of(kept, "kept sheet")} without a number{(unsorted > 0 ? $"; {Counted.Of(unsorted, "pull")} not sorted yet" : "")}. Saving shows what would be declared, and writes nothing yet.",
+            ],
+            OwnEachTime = [Numberings, Intended, Declared, Note],
+            Caution = "After the first sheet is signed or has left, the size never grows again.",
+        };
+    }
+
+    private static async Task<Saved> RehearseAsync(Desk desk, long work, Form form)
+    {
+        NewEdition plan = new()
+        {
+            Numberings = Plans(form[Numberings]!),
+            Kind = form[Kind]!,
+            Extent = Extents.First(extent => extent.Shown == form[Extent]).Word,
+            Intended = Fields.Whole(form[Intended]),
+            Declared = Fields.DateOf(form[Declared]) ?? RecordedDate.None,
+            IsSecond = form.Fields.Any(field => field.Label == Second) && form.IsYes(Second),
+            Note = form[Note],
+        };
+        // What would be refused is refused here already, in the same words, while everything typed still stands.
+        await desk.Store.Do(register => register.RehearseDeclaration.Run(work, plan));
+
+        return new Saved("Nothing is written yet.", new RehearsalPage(desk, work, plan, form));
+    }
+
+    /// <summary>Numberings parted by commas; a number alone is the size of the edition itself.</summary>
+    private static IReadOnlyList<NumberingPlan> Plans(string typed) =>
+    [
+        .. from part in typed.Split([',', ';'], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)
+           select NumberingPlan.Read(part.All(char.IsAsciiDigit) && part != "1" ? $"1-{part}" : part == "1" ? "1-1" : part),
+    ];
+}

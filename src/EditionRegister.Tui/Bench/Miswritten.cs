@@ -1,0 +1,45 @@
+using EditionRegister.Domain.Documents;
+using EditionRegister.Domain.Impressions;
+using EditionRegister.Tui.Asking;
+using EditionRegister.Tui.Hall;
+using EditionRegister.UseCases.Choosing;
+
+namespace EditionRegister.Tui.Bench;
+
+/// <summary>What really stands on a sheet, where the pencil slipped.</summary>
+internal static class Miswritten
+{
+    private const string Number = "Number as it stands there";
+    private const string Title = "Title as it stands there";
+    private const string Signed = "Signed by hand";
+    private const string Signature = "Signature";
+
+    /// <param name="desk">The desk.</param>
+    /// <param name="sheet">The sheet as it was on record.</param>
+    /// <param name="pencil">What should stand there.</param>
+    /// <param name="recorded">Takes up that it is recorded, with the sentence; answers how it is undone.</param>
+    public static Form Form(Desk desk, Impression sheet, PencilText pencil, Func<Impression, string, Undoing> recorded) => new($"What stands on {sheet.ShownCode}", [
+        new Field(Number, pencil.Number) { IsNeeded = true, Form = "letter by letter, also where it is wrong: 4/21" },
+        new Field(Title, pencil.Title) { Form = "letter by letter" },
+        Field.OneOf(Signed, ["yes", "no", "unknown"]),
+        new Field(Signature, pencil.Signature) { Form = "letter by letter; left out where it is not signed" },
+    ], async form =>
+    {
+        WhatStandsOnIt what = new()
+        {
+            Pencilled = form[Number],
+            Titled = form[Title],
+            Signed = form[Signed],
+            Signature = form[Signed] == "no" ? null : form[Signature],
+        };
+        await desk.Store.Do(register => register.InscribeImpressions.Run(ImpressionChoice.OfCode(sheet.ShownCode), what));
+        var said = BenchSentences.Inscribed(1);
+
+        return new Saved(said) { Undo = recorded(sheet, said) };
+    })
+    {
+        Name = "What stands on a sheet",
+        OwnEachTime = [Number],
+        About = ["The number given stays as it is; what the pencil says is kept beside it, and check tells where the two disagree."],
+    };
+}
