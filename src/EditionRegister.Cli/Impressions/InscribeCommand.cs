@@ -17,7 +17,7 @@ internal static class InscribeCommand
         {
             var sheets = register.InscribeImpressions.Run(chooser.Read(line), options.Read(line));
 
-            return new Recorded(BenchSentences.Inscribed(sheets), json => json.WriteNumber("sheets", sheets));
+            return new Recorded(SheetSaid.Inscribed(sheets), json => json.WriteNumber("sheets", sheets));
         }));
 
         return command;

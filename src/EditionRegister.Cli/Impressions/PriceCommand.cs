@@ -28,9 +28,8 @@ internal static class PriceCommand
             }
 
             var sheets = register.PriceImpressions.Run(chooser.Read(line), price, money, word);
-            string?[] said = [price is null ? null : $"asking price {PricesShown.Show(price, money)}{(sheets > 1 ? " each" : "")}", word is null ? null : $"for sale {Called.Plain(word)}"];
 
-            return new Recorded($"{Counted.Sheets(sheets)}: {string.Join(", ", said.OfType<string>())}.", json =>
+            return new Recorded(SheetSaid.Priced(sheets, price, money, word), json =>
             {
                 json.WriteNumber("sheets", sheets);
                 json.Amount("asking", price, money);

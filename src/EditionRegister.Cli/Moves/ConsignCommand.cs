@@ -29,9 +29,8 @@ internal static class ConsignCommand
             var sheets = register.Consign.Run(chooser.Read(line), line.GetRequiredValue(to)!, line.GetValue(date), line.GetValue(until), share, line.GetValue(note));
             var name = Names.Of(register, line.GetRequiredValue(to)!);
             var day = context.DayOf(line.GetValue(date));
-            var terms = $"{(end.IsKnown ? $", until {end}" : "")}{(share is { } known ? $", their share {Counted.Share(known)}" : "")}";
 
-            return new Recorded($"{Counted.Sheets(sheets)} consigned to {name}, {day}{terms}.", json =>
+            return new Recorded(SheetSaid.Consigned(sheets, name, day, end, share), json =>
             {
                 json.WriteNumber("sheets", sheets);
                 json.WriteString("to", name);

@@ -26,7 +26,7 @@ internal static class PutAwayCommand
             var path = book.PathOf(Places.Find(book, line.GetRequiredValue(place)!));
             var day = context.DayOf(line.GetValue(date));
 
-            return new Recorded($"{Counted.Sheets(sheets)} put away in {path}, {day}.", json =>
+            return new Recorded(SheetSaid.PutAway(sheets, path, day), json =>
             {
                 json.WriteNumber("sheets", sheets);
                 json.WriteString("place", path);

@@ -28,7 +28,7 @@ internal static class ReturnCommand
             var path = PathOf(register, line.GetValue(place));
             var day = context.DayOf(line.GetValue(date));
 
-            return new Recorded($"{Counted.Sheets(sheets)} returned{(name is null ? "" : $" from {name}")}{(path is null ? "" : $" and put away in {path}")}, {day}.", json =>
+            return new Recorded(SheetSaid.Returned(sheets, name, path, day), json =>
             {
                 json.WriteNumber("sheets", sheets);
                 json.WriteString("from", name);

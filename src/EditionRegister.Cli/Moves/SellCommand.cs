@@ -20,9 +20,8 @@ internal static class SellCommand
             var sheets = register.SellImpressions.Run(choice, people, sale);
             var buyer = people.Buyer is { } who ? Names.Of(register, who) : null;
             var day = context.DayOf(sale.Date.IsKnown ? sale.Date : null);
-            var price = PricesShown.Show(sale.Price, sale.Currency);
 
-            return new Recorded($"{Counted.Sheets(sheets)} sold to {buyer ?? "a buyer not known"}{(price is null ? "" : $" for {price}{(sheets > 1 ? " each" : "")}")}, {day}.", json =>
+            return new Recorded(SheetSaid.Sold(sheets, buyer, sale.Price, sale.Currency, day), json =>
             {
                 json.WriteNumber("sheets", sheets);
                 json.WriteString("to", buyer);

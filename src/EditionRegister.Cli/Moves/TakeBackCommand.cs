@@ -23,9 +23,8 @@ internal static class TakeBackCommand
             }
 
             var count = register.TakeLinkBack.Run(chooser.Read(line), isMove, isTransfer);
-            var what = isMove && isTransfer ? "last move and transfer" : isMove ? "last move" : "last transfer";
 
-            return new Recorded($"{Counted.Sheets(count)}: {what} taken back.", json => json.WriteNumber("sheets", count));
+            return new Recorded(SheetSaid.TakenBack(count, isMove, isTransfer), json => json.WriteNumber("sheets", count));
         }));
 
         return command;

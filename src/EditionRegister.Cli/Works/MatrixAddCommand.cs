@@ -25,7 +25,7 @@ internal static class MatrixAddCommand
             var printed = register.LookAround.Work(id);
             var matrix = printed.Matrices.First(found => found.Id == matrixId);
 
-            return new Recorded(BenchSentences.Recorded(printed, matrix), json => MatrixJson.Write(json, matrix));
+            return new Recorded(BenchSaid.Recorded(printed, matrix), json => MatrixJson.Write(json, matrix));
         }));
 
         return command;

@@ -24,7 +24,7 @@ internal static class MatrixFateCommand
             var printed = register.LookAround.Work(id);
             var stated = line.GetValue(matrix) is { } named ? printed.Matrices.First(found => found.Id == named) : printed.Matrices[0];
 
-            return new Recorded(BenchSentences.FateStated(printed, stated), json => MatrixJson.Write(json, stated));
+            return new Recorded(BenchSaid.FateStated(printed, stated), json => MatrixJson.Write(json, stated));
         }));
 
         return command;

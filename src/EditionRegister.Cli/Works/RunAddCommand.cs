@@ -34,7 +34,7 @@ internal static class RunAddCommand
         // A pile of nothing leaves no sheet that would say which run it was: the newest.
         var run = pile is [var first, ..] ? work.RunOf(first)! : work.Runs[^1];
 
-        return new Recorded(BenchSentences.Recorded(work, run), json => Write(json, work, run, pile))
+        return new Recorded(BenchSaid.Recorded(work, run), json => Write(json, work, run, pile))
         {
             More = printer => printer.Table(Columns, pile.Select(sheet => (string[])[sheet.ShownCode, Counted.Figure(sheet.Ordinal), Called.Plain(sheet.Standing)])),
         };

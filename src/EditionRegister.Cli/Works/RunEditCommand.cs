@@ -28,7 +28,7 @@ internal static class RunEditCommand
             var found = register.LookAround.Work(work);
 
             return new Recorded(
-                BenchSentences.PutRight(found, found.Runs.First(one => one.Ordinal == ordinal)),
+                BenchSaid.PutRight(found, found.Runs.First(one => one.Ordinal == ordinal)),
                 json => json.WriteNumber("work", work));
         }));
 

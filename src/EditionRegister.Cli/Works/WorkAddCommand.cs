@@ -44,7 +44,7 @@ internal static class WorkAddCommand
                 contributors.Read(line));
             var work = register.LookAround.Work(id);
 
-            return new Recorded(BenchSentences.Recorded(work), json => json.WriteNumber("work", id));
+            return new Recorded(BenchSaid.Recorded(work), json => json.WriteNumber("work", id));
         }));
 
         return command;

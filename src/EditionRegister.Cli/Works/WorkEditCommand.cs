@@ -28,7 +28,7 @@ internal static class WorkEditCommand
             register.EditWork.Run(work, newTitle, newYear, newTechnique, line.GetValue(seen));
             var corrected = register.LookAround.Work(work);
 
-            return new Recorded(BenchSentences.PutRight(corrected, changed), json =>
+            return new Recorded(BenchSaid.PutRight(corrected, changed), json =>
             {
                 json.WriteNumber("work", work);
                 json.WriteNumber("v", corrected.V);

@@ -24,7 +24,7 @@ internal static class WorkJoinCommand
             var work = line.GetValue(id)!.Value;
             register.JoinWork.Run(work, named);
 
-            return new Recorded(BenchSentences.Joined(register.LookAround.Work(work), named.Count), json => json.WriteNumber("work", work));
+            return new Recorded(BenchSaid.Joined(register.LookAround.Work(work), named.Count), json => json.WriteNumber("work", work));
         }));
 
         return command;

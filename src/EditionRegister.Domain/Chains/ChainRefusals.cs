@@ -39,6 +39,9 @@ public static class ChainRefusals
     public static RefusedException FirstLinkStays(Impression sheet) =>
         new("first-link-stays", $"{sheet.ShownCode} has only the first step of that chain, and that one stays. Nothing was changed. `edreg show {sheet.ShownCode}` shows both of its chains.");
 
+    public static RefusedException WentOn(Impression sheet) =>
+        new("chain-went-on", $"{sheet.ShownCode} has gone on since you looked: another step is now the last of that chain. Nothing was changed. `edreg show {sheet.ShownCode}` shows both of its chains.");
+
     public static RefusedException NetAbovePrice() =>
         new("net-above-price", "What the owner receives is more than the price. Nothing was changed. Give the net price as a part of the price.");
 }

@@ -44,5 +44,8 @@ public static class ImpressionRefusals
     public static RefusedException NotNumberedYet(Impression sheet) =>
         new("sheet-not-numbered", $"{sheet.ShownCode} has no number yet, so there is nothing to spell. Nothing was changed. Give it a number first with `edreg number`, or record what you read with --pencilled.");
 
+    public static RefusedException ChangedMeanwhile(Impression sheet, string fact, string now, string wanted) =>
+        new("changed-meanwhile", $"{sheet.ShownCode} was changed while you were looking at it: {fact} is now {now}, you wanted {wanted}. Nothing was changed. Look at it as it stands and do this again.");
+
     private static string FaultWords() => string.Join(", ", Fault.All.Select(fault => fault.Word));
 }

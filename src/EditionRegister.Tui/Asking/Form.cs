@@ -8,6 +8,9 @@ internal sealed record Saved(string Sentence, Opening? Next = null)
 {
     /// <summary>How it is undone by a correcting entry; null where it cannot be.</summary>
     public Undoing? Undo { get; init; }
+
+    /// <summary>True where <see cref="Next"/> asks something before anything is saved: what was typed is kept as a draft until then.</summary>
+    public bool IsHalfway { get; init; }
 }
 
 /// <summary>What <c>u</c> undoes: named in a few words, and the undoing, which answers in a sentence.</summary>

@@ -58,7 +58,7 @@ internal static class MatrixForms
             return (found, found.Matrices.First(one => one.Id == id));
         });
 
-        return new Saved(BenchSentences.Recorded(now, matrix));
+        return new Saved(BenchSaid.Recorded(now, matrix));
     }
 
     private static async Task<Saved> StateAsync(Desk desk, Work work, Matrix matrix, Form form)
@@ -69,7 +69,7 @@ internal static class MatrixForms
         await desk.Store.Do(register => register.StateMatrixFate.Run(work.Id, matrix.Id, fate, date, form[Note], isMistake));
         var now = await desk.Store.Do(register => register.LookAround.Work(work.Id));
 
-        return new Saved(BenchSentences.FateStated(now, now.Matrices.First(one => one.Id == matrix.Id)))
+        return new Saved(BenchSaid.FateStated(now, now.Matrices.First(one => one.Id == matrix.Id)))
         {
             Undo = new Undoing("the fate", async () =>
             {

@@ -33,7 +33,7 @@ internal static class Miswritten
             Signature = form[Signed] == "no" ? null : form[Signature],
         };
         await desk.Store.Do(register => register.InscribeImpressions.Run(ImpressionChoice.OfCode(sheet.ShownCode), what));
-        var said = BenchSentences.Inscribed(1);
+        var said = SheetSaid.Inscribed(1);
 
         return new Saved(said) { Undo = recorded(sheet, said) };
     })

@@ -109,7 +109,7 @@ internal static class RunForms
             return register.LookAround.Work(work);
         });
 
-        return new Saved(BenchSentences.Recorded(recorded, recorded.Runs[^1]));
+        return new Saved(BenchSaid.Recorded(recorded, recorded.Runs[^1]));
     }
 
     private static async Task<Saved> PutRightAsync(Desk desk, Work work, PrintRun run, Form form)
@@ -128,7 +128,7 @@ internal static class RunForms
             return register.LookAround.Work(work.Id);
         });
 
-        return new Saved(BenchSentences.PutRight(now, now.Runs.First(one => one.Id == run.Id)))
+        return new Saved(BenchSaid.PutRight(now, now.Runs.First(one => one.Id == run.Id)))
         {
             Undo = Before(correction, run) is { } before ? new Undoing("the correction", async () =>
             {

@@ -87,7 +87,7 @@ internal sealed class SigningPage(Desk desk, long work, long edition) : TextPage
         // What stands on the sheet already, as somebody read it, is not spelled anew.
         WhatStandsOnIt what = new() { AsSpelled = sheet.Pencilled is null, Signed = "yes", Signature = text.Signature.Length == 0 ? null : text.Signature };
 
-        return await WriteAsync(sheet, register => register.InscribeImpressions.Run(ImpressionChoice.OfCode(sheet.ShownCode), what), BenchSentences.Inscribed(1));
+        return await WriteAsync(sheet, register => register.InscribeImpressions.Run(ImpressionChoice.OfCode(sheet.ShownCode), what), SheetSaid.Inscribed(1));
     }
 
     private async Task<Opening?> LeaveAsync()

@@ -90,7 +90,7 @@ internal static class WorkForms
             return register.LookAround.Work(register.RecordWork.Run(work, makers));
         });
 
-        return new Saved(BenchSentences.Recorded(recorded), new WorkPage(desk, recorded.Id));
+        return new Saved(BenchSaid.Recorded(recorded), new WorkPage(desk, recorded.Id));
     }
 
     /// <summary>What the register would refuse in the words of its commands is said in those of the form, before anyone new is recorded.</summary>
@@ -127,7 +127,7 @@ internal static class WorkForms
         // What was blank before cannot be made blank again by a correction.
         var isPuttable = (title is null || work is { Title: not null, TitleState: "given" }) && (technique is null || work.Technique is not null);
 
-        return new Saved(BenchSentences.PutRight(now, changed))
+        return new Saved(BenchSaid.PutRight(now, changed))
         {
             Undo = isPuttable ? new Undoing("the correction", () => PutBackAsync(desk, work, now.V, title is not null, year is not null, technique is not null)) : null,
         };
@@ -151,7 +151,7 @@ internal static class WorkForms
             return register.LookAround.Work(work.Id);
         });
 
-        return new Saved(BenchSentences.Joined(joined, who.Count));
+        return new Saved(BenchSaid.Joined(joined, who.Count));
     }
 
     private static string? Changed(string? answer, string? before) => answer == before ? null : answer;

@@ -37,6 +37,14 @@ internal sealed class Desk(StoreQueue? store, TimeProvider time)
 
     public void Say(string sentence, Tone tone = Tone.Plain) => (Message, MessageTone) = (sentence, tone);
 
+    /// <summary>What a form asked for is in the register: says so, offers its undoing, and forgets the draft.</summary>
+    public void Done(Form form, Saved saved)
+    {
+        Answers.Done(form);
+        Say(saved.Sentence, Tone.Good);
+        Undo = saved.Undo;
+    }
+
     /// <summary>Says how far long work has come; may be called while it is under way on the drawing thread only.</summary>
     public void Progress(string sentence)
     {

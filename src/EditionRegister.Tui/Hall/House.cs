@@ -55,14 +55,24 @@ internal sealed class House
     {
         if (await form.SaveAsync() is { } saved)
         {
-            Desk.Answers.Done(form);
             Asking = null;
-            Desk.Say(saved.Sentence, Tone.Good);
-            Desk.Undo = saved.Undo;
+            Finish(form, saved);
             await FollowAsync(saved.Next);
             await RefreshKeepingMessageAsync();
         }
     });
+
+    private void Finish(Form form, Saved saved)
+    {
+        if (saved.IsHalfway)
+        {
+            Desk.Answers.Keep(form);
+            Desk.Say(saved.Sentence);
+            return;
+        }
+
+        Desk.Done(form, saved);
+    }
 
     /// <summary>A form was left: what was typed is kept.</summary>
     public void LeaveForm(Form form)

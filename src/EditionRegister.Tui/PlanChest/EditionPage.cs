@@ -1,5 +1,4 @@
 using EditionRegister.Domain;
-using EditionRegister.Tui.Documents;
 using EditionRegister.Tui.Hall;
 using EditionRegister.Tui.Pages;
 using EditionRegister.Tui.Sheets;
@@ -51,7 +50,6 @@ internal sealed class EditionPage : TrayPage
             .. _marking.Keys(),
             .. _deeds.OfTheNumber(),
             .. Chosen() is null ? [] : SheetDeeds.Keys(_desk, Chosen),
-            .. Chosen() is null ? [] : (KeyDeed[])[KeyDeed.Opens("d", "documents", Papers) with { Explained = "Certificates, labels and lists of the marked sheets, or of this one." }],
             .. _deeds.OfTheEdition(),
             .. _marking.MoreKeys(),
         ],
@@ -92,6 +90,4 @@ internal sealed class EditionPage : TrayPage
         Seen is { } seen && ChosenSlots is { Count: > 0 } slots
             ? new ChosenSheets(new ImpressionChoice { Sheets = string.Join(", ", slots.Select(slot => slot.Code)) }, SheetsCalled.Of(seen.Work, slots))
             : null;
-
-    private Opening? Papers() => Chosen() is { } chosen ? PaperForms.Of(_desk, chosen.Choice, chosen.Called) : null;
 }

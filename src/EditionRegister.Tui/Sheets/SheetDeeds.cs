@@ -1,3 +1,4 @@
+using EditionRegister.Tui.Documents;
 using EditionRegister.Tui.Hall;
 using EditionRegister.Tui.Pages;
 using EditionRegister.UseCases.Choosing;
@@ -12,5 +13,26 @@ internal static class SheetDeeds
 {
     /// <param name="desk">The desk.</param>
     /// <param name="chosen">The sheets meant when a key is pressed; null where there are none.</param>
-    public static IReadOnlyList<KeyDeed> Keys(Desk desk, Func<ChosenSheets?> chosen) => [];
+    public static IReadOnlyList<KeyDeed> Keys(Desk desk, Func<ChosenSheets?> chosen)
+    {
+        return chosen() is null ? [] :
+        [
+            Deed("s", "sell", "Records a sale: to whom, for how much; with a certificate and a label in the same go where you want them.", SellForm.Of),
+            Deed("m", "put away", "Puts sheets away in a drawer or another place; a place that is new can be made on the way.", PutAwayForm.Of),
+            Deed("c", "consign", "Gives sheets to a gallery or somebody else to sell: they stay their owner's.", ConsignForm.Of),
+            Deed("r", "take back home", "Records that sheets came back from whoever had them.", ReturnForm.Of),
+            Deed("p", "price", "Says what sheets are offered for, and whether they are for sale at all.", PriceForm.Of),
+            Deed("i", "inscribe", "Records what stands on the sheet: number, title, signature and anything else, letter by letter.", InscribeForm.Of),
+            new KeyDeed("w", "list for a show", () => MeantAsync(ShowChoice.OfAsync)) { Explained = "Puts sheets on the list of an exhibition, sale or fair." },
+            new KeyDeed("d", "documents", () => Task.FromResult(chosen() is { } meant ? PaperForms.Of(desk, meant.Choice, meant.Called) : null)) { Explained = "Certificates, labels and lists of these sheets." },
+            Deed("e", "edit", "Puts right what is recorded of the sheet itself: whether it is kept, spare or left out, and its condition.", StandingForm.Of),
+            Deed("t", "take a step back", "Takes the last move or sale back where it was recorded by mistake; the logbook keeps both.", TakeBackQuestion.Of),
+        ];
+
+        KeyDeed Deed(string key, string does, string explained, Func<Desk, SheetsAtHand, Opening> open) =>
+            new(key, does, () => MeantAsync((at, sheets) => Task.FromResult<Opening?>(open(at, sheets)))) { Explained = explained };
+
+        async Task<Opening?> MeantAsync(Func<Desk, SheetsAtHand, Task<Opening?>> open) =>
+            chosen() is { } meant ? await open(desk, await SheetsAtHand.ReadAsync(desk, meant)) : null;
+    }
 }

@@ -1,5 +1,6 @@
 using EditionRegister.Store;
 using EditionRegister.UseCases.Choosing;
+using EditionRegister.UseCases.Wording;
 
 namespace EditionRegister.UseCases.Impressions;
 
@@ -10,11 +11,18 @@ public sealed class PriceImpressions(RegisterStore store)
     /// <param name="asking">Minor units, or null to leave the price as it is.</param>
     /// <param name="currency">ISO 4217.</param>
     /// <param name="forSale">by-custom, yes, no or unknown; null leaves it.</param>
-    public int Run(ImpressionChoice choice, long? asking, string? currency, string? forSale) =>
+    /// <param name="seen">The sheets as the caller saw them, or null when the caller did not look.</param>
+    /// <exception cref="Domain.RefusedException">changed-meanwhile with both values, or a choice that finds nothing.</exception>
+    public int Run(ImpressionChoice choice, long? asking, string? currency, string? forSale, SheetsAsSeen? seen = null) =>
         DeedOnChosen.Run(store, "price", choice, (_, chosen, deed) =>
         {
             foreach (var sheet in chosen.Sheets)
             {
+                seen?.Demand(
+                    sheet,
+                    ("its asking price", PricesShown.Show(sheet.Asking, sheet.AskingCurrency), PricesShown.Show(asking, currency)),
+                    ("whether it is for sale", Called.Plain(sheet.ForSale), forSale is null ? null : Called.Plain(forSale)));
+
                 if (asking is not null)
                 {
                     deed.Set("impression", sheet.Id, ("asking", asking), ("asking_currency", currency));

@@ -16,6 +16,13 @@ internal static class ChainProvocations
             studio.Register.PutAway.Run(Pile(1, "3"), "Studio", RecordedDate.Read("2026-03-09"));
         }),
         new("first-link-stays", studio => studio.Register.TakeLinkBack.Run(Pile(1, "3"), move: true, transfer: false)),
+        new("chain-went-on", studio =>
+        {
+            studio.Register.PutAway.Run(Pile(1, "3"), "Loft");
+            var meant = LinksMeant.LastOf(studio.Register.LookAround.Chosen(Pile(1, "3"))[0].Sheets);
+            studio.Register.PutAway.Run(Pile(1, "3"), "Studio");
+            studio.Register.TakeLinkBack.Run(Pile(1, "3"), move: true, transfer: false, meant);
+        }),
         new("is-there-already", studio => studio.Register.PutAway.Run(Pile(1, "3"), "Studio › Drawer 1")),
         new("is-with-someone", studio =>
         {

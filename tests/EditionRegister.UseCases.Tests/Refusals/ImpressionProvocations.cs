@@ -1,5 +1,6 @@
 using EditionRegister.Domain.Impressions;
 using EditionRegister.UseCases.Choosing;
+using EditionRegister.UseCases.Impressions;
 using static EditionRegister.UseCases.Tests.Refusals.Studio;
 
 namespace EditionRegister.UseCases.Tests.Refusals;
@@ -22,6 +23,9 @@ internal static class ImpressionProvocations
         new("range-reversed", studio => Choose(studio, Numbers(1, "7-3"))),
         new("range-too-long", studio => Choose(studio, Numbers(1, "1-99999"))),
         new("range-or-code", studio => Choose(studio, Numbers(1, RunAndCode()))),
+        new("changed-meanwhile", studio => Meanwhile(studio, seen => studio.Register.PriceImpressions.Run(Pile(1, "3"), 18_000, "EUR", null, seen))),
+        new("changed-meanwhile", studio => Meanwhile(studio, seen => studio.Register.SortPulls.Run(Pile(1, "3"), "kept", seen: seen))),
+        new("changed-meanwhile", studio => Meanwhile(studio, seen => studio.Register.InscribeImpressions.Run(Pile(1, "3"), new WhatStandsOnIt { Condition = "fine" }, seen))),
         new("sheet-is-numbered", studio => studio.Register.SortPulls.Run(Pile(1, "2"), "spare")),
         new("fault-missing", studio => studio.Register.SortPulls.Run(Pile(1, "3"), "left-out")),
         new("fault-unknown", studio => studio.Register.SortPulls.Run(Pile(1, "3"), "left-out", "sadness")),
@@ -29,6 +33,16 @@ internal static class ImpressionProvocations
         new("one-sheet-only", studio => studio.Register.InscribeImpressions.Run(Pile(1, "1-2"), new WhatStandsOnIt { Pencilled = "1/4" })),
         new("sheet-not-numbered", studio => studio.Register.InscribeImpressions.Run(Pile(1, "3"), new WhatStandsOnIt { AsSpelled = true })),
     ];
+
+    /// <summary>Another window sorts, prices and describes a sheet between looking and deed.</summary>
+    private static void Meanwhile(Studio studio, Action<SheetsAsSeen> deed)
+    {
+        SheetsAsSeen seen = new(studio.Register.LookAround.Chosen(Pile(1, "3"))[0].Sheets);
+        studio.Register.PriceImpressions.Run(Pile(1, "3"), 20_000, "EUR", null);
+        studio.Register.SortPulls.Run(Pile(1, "3"), "spare");
+        studio.Register.InscribeImpressions.Run(Pile(1, "3"), new WhatStandsOnIt { Condition = "lower left corner bent" });
+        deed(seen);
+    }
 
     private static void Choose(Studio studio, ImpressionChoice choice) => studio.Register.LookAround.Chosen(choice);
 

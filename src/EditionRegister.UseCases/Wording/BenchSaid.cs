@@ -3,7 +3,7 @@ using EditionRegister.Domain.Works;
 namespace EditionRegister.UseCases.Wording;
 
 /// <summary>What a deed on works, print runs and sheets has put into the register, in a sentence.</summary>
-public static class BenchSentences
+public static class BenchSaid
 {
     public static string Recorded(Work work) => $"Work {Counted.Figure(work.Id)} recorded: {Called.Work(work)}, {work.ShownMaker}.";
 
@@ -22,5 +22,4 @@ public static class BenchSentences
 
     public static string PutRight(Work work, PrintRun run) => $"Print run {Counted.Figure(run.Ordinal)} of {Called.Work(work)} put right: {RunBalance.Of(work, run)}.";
 
-    public static string Inscribed(int sheets) => $"{Counted.Sheets(sheets)} inscribed.";
 }

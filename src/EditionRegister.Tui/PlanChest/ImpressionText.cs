@@ -1,0 +1,65 @@
+using EditionRegister.Store.Reading;
+using EditionRegister.Tui.Pages;
+using EditionRegister.UseCases.Looking;
+
+namespace EditionRegister.Tui.PlanChest;
+
+/// <summary>One impression whole as lines: what it is, what stands on it, its two chains, documents, findings, history.</summary>
+internal static class ImpressionText
+{
+    private const int NewestShown = 5;
+
+    // From here on two blocks of facts stand side by side and are still read without breaking.
+    private const int Wide = 112;
+
+    public static IReadOnlyList<Line> Head(ImpressionWhole whole, int width)
+    {
+        var name = Line.Of(whole.Name, Tone.Strong).Then($"   {whole.Seen.Impression.ShownCode}", Tone.Key);
+        var found = ImpressionFindings.InShort(whole) is { } open ? $"   ! {open}: see Findings below" : "";
+
+        return [name.Width + found.Length <= width ? name.Then(found, Tone.Bad) : name, Line.Empty];
+    }
+
+    public static IReadOnlyList<Line> Of(ImpressionWhole whole, int width)
+    {
+        var (work, sheet) = (whole.Seen.Work, whole.Seen.Impression);
+
+        return
+        [
+            .. Facts(whole, width),
+            .. ImpressionTables.All(work, sheet).Take(4).SelectMany(table => Section(table, width)),
+            .. ImpressionFindings.Lines(whole, width),
+            .. Section(ImpressionTables.KeptColumns(sheet), width),
+            .. Newest(whole.Seen.History, width),
+        ];
+    }
+
+    /// <summary>Every entry of the work, for a page of its own.</summary>
+    public static IReadOnlyList<Line> History(IReadOnlyList<LogbookLine> history, int width) => [.. Section(Entries(history), width).Skip(1)];
+
+    private static IReadOnlyList<Line> Facts(ImpressionWhole whole, int width)
+    {
+        var (work, sheet) = (whole.Seen.Work, whole.Seen.Impression);
+        (string, string?)[] printed = [.. ImpressionFacts.OfTheWork(work), .. ImpressionFacts.OfTheRun(work, sheet, whole.Units)];
+        var itself = ImpressionFacts.OfTheSheet(work, sheet);
+
+        return width < Wide
+            ? [.. FactLines.Of([.. itself, .. printed], width)]
+            : FactLines.Beside(FactLines.Of(itself, (width / 2) - 2), FactLines.Of(printed, (width / 2) - 2), width);
+    }
+
+    private static IEnumerable<Line> Section(ShownTable table, int width) =>
+        table.Rows.Count == 0 ? [] : [Line.Empty, Line.Of(table.Heading, Tone.Strong), .. TableLines.Of(table, width)];
+
+    private static IEnumerable<Line> Newest(IReadOnlyList<LogbookLine> history, int width)
+    {
+        var lines = Section(Entries([.. history.Take(NewestShown)]), width);
+
+        return history.Count <= NewestShown ? lines : lines.Append(Line.Of($"and {Counted.Of(history.Count - NewestShown, "older entry", "older entries")}: press h", Tone.Quiet));
+    }
+
+    private static ShownTable Entries(IReadOnlyList<LogbookLine> history) => new(
+        "History of the work:",
+        [new("entry", IsRight: true), new("recorded (UTC)"), new("done")],
+        [.. history.Select(entry => (string[])[Counted.Figure(entry.N), entry.At.Length >= 16 ? entry.At[..16].Replace('T', ' ') : entry.At, DeedInWords.Of(entry.Deed)])]);
+}

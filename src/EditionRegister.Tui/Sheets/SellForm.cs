@@ -1,0 +1,85 @@
+using EditionRegister.Domain.Chains;
+using EditionRegister.Tui.Asking;
+using EditionRegister.Tui.Hall;
+using EditionRegister.UseCases.Moves;
+
+namespace EditionRegister.Tui.Sheets;
+
+/// <summary>What is asked of a sale; a certificate and labels come with it where they are wanted.</summary>
+internal static class SellForm
+{
+    private const string Buyer = "Buyer";
+    private const string Standing = "Buyer is";
+    private const string Price = "Price";
+    private const string Currency = "Currency";
+    private const string Net = "Net";
+    private const string Collected = "Collected";
+    private const string Date = "Date";
+    private const string Agent = "Sold through";
+    private const string Seller = "Seller";
+    private const string Note = "Note";
+
+    public static Form Of(Desk desk, SheetsAtHand sheets)
+    {
+        var buyer = Known.Person(Buyer, sheets, "who bought: Inés Vargøy");
+        var isNew = Newcomer.Field(Standing, buyer, mayBeUnknown: true);
+        var currency = MoneyFields.Currency(Currency, sheets.Same(sheet => sheet.AskingCurrency).Value ?? sheets.Settings.Currency);
+        var asking = sheets.Same(sheet => (sheet.Asking, sheet.AskingCurrency));
+
+        return new Form(
+            $"Sell {sheets.Called}",
+            [
+                buyer,
+                isNew,
+                MoneyFields.Amount(Price, currency, sheets.IsOne ? "what the buyer paid" : "what the buyer paid for each", PricesShown.Amount(asking.Value.Asking, asking.Value.AskingCurrency) ?? ""),
+                currency,
+                Field.YesNo(Collected, true),
+                Fields.Today(Date, desk.Today),
+                .. SalePapers.Fields(),
+                MoneyFields.Amount(Net, currency, "what the owner receives; empty where the consignee's share says so"),
+                Known.Person(Agent, sheets, "who sold for the owner; empty is the consignee who has it, or nobody"),
+                Known.Person(Seller, sheets, "the owner who sells; empty is the maker"),
+                new Field(Note) { Form = "anything else" },
+            ],
+            form => Newcomer.ThenAsync(desk, buyer, isNew, () => SaveAsync(desk, sheets, form)))
+        {
+            Name = "sell",
+            About = [sheets.About],
+            OwnEachTime = [Buyer, Standing, Price, Net, Seller, Note, SalePapers.FirstLabel],
+            Caution = "Tax, resale right and what a certificate has to disclose are the seller's own business: local law decides, and differs from place to place; ask licensed advice where in doubt.",
+        };
+    }
+
+    private static async Task<Saved> SaveAsync(Desk desk, SheetsAtHand sheets, Form form)
+    {
+        SalePeople people = new(form[Buyer], form[Seller], form[Agent]);
+        var sale = SaleOf(desk, form);
+        var (count, name, meant) = await desk.Store.Do(register =>
+        {
+            var done = register.SellImpressions.Run(sheets.ByCode, people, sale);
+
+            return (done, people.Buyer is { } who ? Names.Of(register, who) : null, LastStep.Of(register, sheets));
+        });
+        var papers = await SalePapers.WriteAsync(desk, sheets, form);
+
+        return new Saved(string.Join(' ', papers.Prepend(SheetSaid.Sold(count, name, sale.Price, sale.Currency, sale.Date))))
+        {
+            Undo = LastStep.Undoing(desk, "the sale", sheets, meant, move: sale.Collected, transfer: true),
+        };
+    }
+
+    private static Sale SaleOf(Desk desk, Form form)
+    {
+        var currency = form.FieldOf(Currency);
+
+        return new Sale
+        {
+            Date = DayOf.Deed(desk, form[Date]),
+            Price = MoneyFields.MinorUnits(form[Price], currency),
+            Net = MoneyFields.MinorUnits(form[Net], currency),
+            Currency = MoneyFields.Of(currency),
+            Collected = form.IsYes(Collected),
+            Note = form[Note],
+        };
+    }
+}

@@ -1,0 +1,62 @@
+using EditionRegister.Domain.Chains;
+using EditionRegister.Domain.Impressions;
+using EditionRegister.Domain.Works;
+
+namespace EditionRegister.UseCases.Wording;
+
+/// <summary>What one impression has several of: inscriptions, the steps of its two chains, documents, columns kept from a file.</summary>
+public static class ImpressionTables
+{
+    /// <summary>All of them, in the order in which they are read; some have no rows.</summary>
+    public static IReadOnlyList<ShownTable> All(Work work, Impression sheet) =>
+        [Inscriptions(sheet), Whereabouts(work, sheet), Ownership(work, sheet), Documents(sheet), KeptColumns(sheet)];
+
+    public static ShownTable Inscriptions(Impression sheet) => new(
+        "What stands on it:",
+        [new("side"), new("manner"), new("where"), new("text")],
+        [.. sheet.Inscriptions.Select(inscription => (string[])[inscription.Side, inscription.Manner, inscription.Position ?? "", inscription.Text ?? "(erased)"])]);
+
+    /// <summary>In the order in which the steps were recorded.</summary>
+    public static ShownTable Whereabouts(Work work, Impression sheet) => new(
+        "Where it was:",
+        [new("step", IsRight: true), new("what"), new("when"), new("where"), new("terms and notes")],
+        [
+            .. sheet.Whereabouts.Select(link => (string[])
+            [
+                Counted.Figure(link.Ordinal),
+                MoveKind.Of(link.Kind)?.Name ?? link.Kind,
+                link.Moved.ToString(),
+                WhereInWords.Of(work, link.To),
+                Together(link.Until.IsKnown ? $"until {link.Until}" : null, link.Rate is { } rate ? $"their share {Counted.Share(rate)}" : null, link.Note),
+            ]),
+        ]);
+
+    /// <summary>In the order in which the steps were recorded.</summary>
+    public static ShownTable Ownership(Work work, Impression sheet) => new(
+        "Whose it was:",
+        [new("step", IsRight: true), new("what"), new("when"), new("whose"), new("price", IsRight: true), new("net", IsRight: true), new("sold by and notes")],
+        [
+            .. sheet.Ownership.Select(link => (string[])
+            [
+                Counted.Figure(link.Ordinal),
+                MoveKind.Of(link.Kind)?.Name ?? link.Kind,
+                link.Passed.ToString(),
+                WhereInWords.OwnerOf(work, link.To),
+                PricesShown.Show(link.Price, link.Currency) ?? "",
+                PricesShown.Show(link.Net, link.Currency) ?? "",
+                Together(link.Agent is { } agent ? work.Book.NameOf(agent) : null, link.Note),
+            ]),
+        ]);
+
+    public static ShownTable Documents(Impression sheet) => new(
+        "Documents:",
+        [new("serial"), new("kind"), new("issued"), new("standing")],
+        [.. sheet.Documents.Select(document => (string[])[document.Serial, document.Kind, document.Issued.ToString(), document.Standing])]);
+
+    public static ShownTable KeptColumns(Impression sheet) => new(
+        "Columns of the file it was read in from:",
+        [new("column"), new("value")],
+        [.. sheet.KeptColumns.Select(kept => (string[])[kept.Header ?? "", kept.Value ?? ""])]);
+
+    private static string Together(params string?[] parts) => string.Join(", ", parts.OfType<string>());
+}

@@ -1,0 +1,53 @@
+using EditionRegister.Domain.Dates;
+
+namespace EditionRegister.UseCases.Wording;
+
+/// <summary>What was done to some sheets, in one sentence, said alike by commands and rooms.</summary>
+public static class SheetSaid
+{
+    public static string PutAway(int sheets, string path, RecordedDate day) => $"{Counted.Sheets(sheets)} put away in {path}, {day}.";
+
+    /// <param name="sheets">How many.</param>
+    /// <param name="to">To whom.</param>
+    /// <param name="day">When.</param>
+    /// <param name="until">Until when, if known.</param>
+    /// <param name="share">Their share in hundredths of a per cent, or null.</param>
+    public static string Consigned(int sheets, string to, RecordedDate day, RecordedDate until, int? share) =>
+        $"{Counted.Sheets(sheets)} consigned to {to}, {day}{(until.IsKnown ? $", until {until}" : "")}{(share is { } known ? $", their share {Counted.Share(known)}" : "")}.";
+
+    public static string Returned(int sheets, string? from, string? path, RecordedDate day) =>
+        $"{Counted.Sheets(sheets)} returned{(from is null ? "" : $" from {from}")}{(path is null ? "" : $" and put away in {path}")}, {day}.";
+
+    /// <param name="sheets">How many.</param>
+    /// <param name="buyer">To whom; null is a buyer not known.</param>
+    /// <param name="price">Minor units for each, or null.</param>
+    /// <param name="currency">ISO 4217.</param>
+    /// <param name="day">When.</param>
+    public static string Sold(int sheets, string? buyer, long? price, string? currency, RecordedDate day) =>
+        $"{Counted.Sheets(sheets)} sold to {buyer ?? "a buyer not known"}{(PricesShown.Show(price, currency) is { } shown ? $" for {shown}{Each(sheets)}" : "")}, {day}.";
+
+    public static string TakenBack(int sheets, bool move, bool transfer) =>
+        $"{Counted.Sheets(sheets)}: {(move && transfer ? "last move and transfer" : move ? "last move" : "last transfer")} taken back.";
+
+    public static string Inscribed(int sheets) => $"{Counted.Sheets(sheets)} inscribed.";
+
+    /// <param name="sheets">How many.</param>
+    /// <param name="asking">Minor units, or null where the price stayed as it was.</param>
+    /// <param name="currency">ISO 4217.</param>
+    /// <param name="forSale">The word, or null where that stayed as it was.</param>
+    public static string Priced(int sheets, long? asking, string? currency, string? forSale)
+    {
+        string?[] said = [asking is null ? null : $"asking price {PricesShown.Show(asking, currency)}{Each(sheets)}", forSale is null ? null : $"for sale {Called.Plain(forSale)}"];
+
+        return $"{Counted.Sheets(sheets)}: {string.Join(", ", said.OfType<string>())}.";
+    }
+
+    /// <param name="sheets">How many.</param>
+    /// <param name="show">What the show is called.</param>
+    /// <param name="all">How many it lists now.</param>
+    public static string Listed(int sheets, string show, int all) => $"{Counted.Sheets(sheets)} listed for “{show}”; {Counted.Figure(all)} in all.";
+
+    public static string TakenOff(int sheets, string show, int all) => $"{Counted.Sheets(sheets)} taken off the list of “{show}”; {Counted.Figure(all)} in all.";
+
+    private static string Each(int sheets) => sheets > 1 ? " each" : "";
+}
