@@ -15,7 +15,7 @@ internal sealed class DocumentsPage(Desk desk, ChosenSheets? given = null) : Lis
     private const string Folder = "Folder";
     private const int FilesInSight = 3;
 
-    private static readonly ListColumn[] Columns = [new("step", 14), new("as it stands", 30, Stretch: 1)];
+    private static readonly ListColumn[] Columns = [new("key", 3), new("step", 14), new("as it stands", 30, Stretch: 1)];
 
     private ChosenSheets? _chosen = given;
     private Paper _paper = Paper.All[0];
@@ -68,7 +68,7 @@ internal sealed class DocumentsPage(Desk desk, ChosenSheets? given = null) : Lis
     {
         _seen = await desk.Store.Do(register => DocumentsSeen.Read(register, Chosen?.Choice, _labelSheet, _from, _paper.IsOnLabels));
         _steps = [.. Steps()];
-        _rows = Listing.Of(Columns, _steps, step => [step.Name, step.Value]);
+        _rows = Listing.Of(Columns, _steps, step => [step.Key, step.Name, step.Value]);
     }
 
     private IEnumerable<Step> Steps()
@@ -103,7 +103,7 @@ internal sealed class DocumentsPage(Desk desk, ChosenSheets? given = null) : Lis
 
     private PaperOrder Order() => new(Chosen!, _seen.Codes) { LabelSheet = LabelSheet, From = _from, Folder = _folder };
 
-    private string Sum() => _seen.Planned is { } planned ? PapersSaid.Planned(planned) : IsReady ? $"{Counted.Sheets(_seen.Codes.Count)}." : "";
+    private string Sum() => _seen.Planned is { } planned ? PapersSaid.Planned(planned) : "";
 
     private Opening? Take(Paper paper)
     {

@@ -26,9 +26,12 @@ internal sealed record DocumentsSeen(IReadOnlyList<string> Codes, IReadOnlyList<
         try
         {
             seen = seen with { LabelSheets = isOnLabels ? register.ListLabelSheets.Run() : [] };
-            seen = choice is null ? seen : seen with { Codes = [.. register.LookAround.Chosen(choice).SelectMany(chosen => chosen.Sheets).Select(sheet => sheet.ShownCode)] };
+            seen = choice is null ? seen : seen with { Codes = [.. SheetsAmong.Of(register, choice).Select(sheet => sheet.ShownCode)] };
 
-            return choice is null || !isOnLabels ? seen : seen with { Planned = register.PlanLabels.Run(choice, labelSheet ?? Usual, from) };
+            return choice is null ? seen
+                : seen.Codes.Count == 0 ? seen with { Problem = "No sheet is among these. Choose others with s." }
+                : !isOnLabels ? seen
+                : seen with { Planned = register.PlanLabels.Run(choice, labelSheet ?? Usual, from) };
         }
         catch (RefusedException refusal)
         {

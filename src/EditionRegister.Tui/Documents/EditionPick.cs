@@ -17,7 +17,7 @@ internal static class EditionPick
 {
     private const string Numbers = "Numbers";
 
-    private static readonly ListColumn[] Columns = [new("title", 22, Stretch: 2), new("maker", 14, Stretch: 1), new("year", 9), new("numbers", 16)];
+    private static readonly ListColumn[] Columns = [new("title", 20, Stretch: 2), new("maker", 14, Stretch: 1), new("year", 5), new("numbers", 22)];
 
     public static PickPage<ChestLine> Page(Desk desk, Func<Picked, Task<Saved>> then) => new(
         "Pick an edition",

@@ -39,9 +39,7 @@ internal sealed class LabelPaper() : Paper("l", "labels for folder, sleeve, mat 
         return
         [
             .. label.Lines.SelectMany((line, row) => Wrap.Of(line, width - 2).Select(text => Line.Of("  ").Then(text, row == 0 ? Tone.Strong : Tone.Plain))),
-            Line.Of("  ").Then(label.Code),
-            Line.Of(label.Link is { } link ? $"  QR code: {link}" : "  no QR code: the register has no address for links", Tone.Quiet),
-            Line.Empty,
+            .. Wrap.Of($"{label.Code}   {(label.Link is { } link ? $"QR code: {link}" : "no QR code: the register has no address for links")}", width - 2).Select(text => Line.Of("  ").Then(text)),
             Line.Of($"Sheet {Counted.Figure(sheet + 1)} of {Counted.Figure(planned.Sheets)}, position {Counted.Figure(here)}:", Tone.Quiet),
             .. new LabelSheetDrawing(planned.Sheet, sheet == 0 ? planned.FirstPosition : 1, Math.Min(per, planned.FirstPosition - 1 + planned.Labels.Count - (sheet * per)), here).Lines(width),
         ];

@@ -27,7 +27,7 @@ internal sealed class LabelSheetDrawing(LabelSheet sheet, int first, int last, i
         [
             .. Enumerable.Range(top, rows).Select(row => new Line([new Bit("  "), .. Enumerable.Range(left, columns).Select(column => Drawn((row * sheet.Columns) + column + 1))])),
             .. rows < sheet.Rows || columns < sheet.Columns ? [Line.Of("  (the sheet is larger than what is drawn)", Tone.Quiet)] : (Line[])[],
-            Line.Of($"  -- used already   {Counted.Figure(first)} printed   .. stays free", Tone.Quiet),
+            Line.Of($"  -- used already   {Counted.Figure(first)} printed now   .. stays free", Tone.Quiet),
         ];
     }
 

@@ -27,7 +27,7 @@ internal sealed class PreviewPage(Desk desk, Paper paper, PaperOrder order, Prev
     [
         .. Wrap.Of($"{paper.Name}; {order.Chosen.Called}", width).Select(line => Line.Of(line, Tone.Quiet)),
         .. Wrap.Of(preview.Sum, width).Select(line => Line.Of(line, Tone.Strong)),
-        preview.Leaves.Count > 1 ? Line.Of($"{Counted.Figure(_at + 1)} of {Counted.Figure(preview.Leaves.Count)}: {preview.Leaves[_at].Of}", Tone.Key) : Line.Empty,
+        Line.Of($"{Counted.Figure(_at + 1)} of {Counted.Figure(preview.Leaves.Count)}: {preview.Leaves[_at].Of}", Tone.Key).Then("   Up and Down move through the text.", Tone.Quiet),
     ];
 
     public override IReadOnlyList<Line> Text(int width) => [.. _written is { } written ? WrittenText.Of(written, width) : preview.Leaves[_at].Text(width)];

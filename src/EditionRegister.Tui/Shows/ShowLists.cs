@@ -16,7 +16,9 @@ internal static class ShowLists
 
         if (codes.Count == 0)
         {
-            return new Saved($"Nothing was listed: of {Counted.Sheets(passed)} every one is listed already or left out.");
+            return new Saved(passed == 0
+                ? "Nothing was listed: no sheet is among these."
+                : $"Nothing was listed: of {Counted.Sheets(passed)} every one is listed already or left out.");
         }
 
         var sentence = await desk.Store.Do(register => Add(register, show, codes));
@@ -36,9 +38,9 @@ internal static class ShowLists
 
     private static (IReadOnlyList<string> Codes, int Passed) Fitting(Register register, long show, Picked picked)
     {
-        var chosen = register.LookAround.Chosen(picked.Chosen.Choice).SelectMany(ofWork => ofWork.Sheets).ToList();
+        var chosen = SheetsAmong.Of(register, picked.Chosen.Choice);
         var listed = register.LookAround.Show(show).Show.Listed.Select(listing => listing.Impression).ToHashSet();
-        var fitting = picked.IsWhole ? chosen.Where(sheet => sheet.Standing != "left-out" && !listed.Contains(sheet.Id)).ToList() : chosen;
+        var fitting = picked.IsWhole ? [.. chosen.Where(sheet => sheet.Standing != "left-out" && !listed.Contains(sheet.Id))] : chosen;
 
         return ([.. fitting.Select(sheet => sheet.ShownCode)], chosen.Count - fitting.Count);
     }

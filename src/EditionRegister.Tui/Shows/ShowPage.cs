@@ -1,12 +1,15 @@
 using EditionRegister.Domain;
 using EditionRegister.Domain.Chains;
+using EditionRegister.Domain.Impressions;
 using EditionRegister.Domain.People;
+using EditionRegister.Domain.Works;
 using EditionRegister.Tui.Documents;
 using EditionRegister.Tui.Hall;
 using EditionRegister.Tui.Pages;
 using EditionRegister.Tui.PlanChest;
 using EditionRegister.UseCases.Choosing;
 using EditionRegister.UseCases.Looking;
+using EditionRegister.UseCases.People;
 using EditionRegister.UseCases.Shows;
 
 namespace EditionRegister.Tui.Shows;
@@ -72,7 +75,7 @@ internal sealed class ShowPage(Desk desk, long show) : ListPage
 
     private IEnumerable<KeyDeed> OfTheList(ShowSeen seen)
     {
-        yield return new KeyDeed("x", "take off the list", TakeOffAsync) { Explained = "Takes the marked sheets off the list, or this one where none is marked. The logbook keeps that they were on it." };
+        yield return new KeyDeed("x", MarkedHere.Count > 0 ? "take marked off" : "take off the list", TakeOffAsync) { Explained = "Takes the marked sheets off the list, or this one where none is marked. The logbook keeps that they were on it." };
         yield return KeyDeed.Opens("d", "documents", () => PaperForms.Of(desk, OfTheShow, Called(seen))) with { Explained = "Certificates, labels and lists of all sheets on the list." };
         yield return new KeyDeed("v", "inventory", () => PaperForms.PreviewAsync(desk, "i", OfTheShow, Called(seen), Codes)) { Explained = "Shows the list as an inventory, to be looked at and written as CSV." };
     }
@@ -102,8 +105,17 @@ internal sealed class ShowPage(Desk desk, long show) : ListPage
             work.Makers.Any() ? string.Join(", ", work.Makers.Select(maker => maker.CreditText)) : work.ShownMaker,
             work.NumberOf(sheet),
             PricesShown.Show(sheet.Asking, sheet.AskingCurrency) ?? "",
-            // A pupil who has their print at home is called as on the label beside it.
-            sheet.Where is { State: "with", Holder: { } holder } && work.Book.Person(holder) is { IsProtected: true } pupil ? $"with {pupil.PublicText}" : WhereInWords.Of(work, sheet),
+            Where(work, sheet),
         ];
     }
+
+    private static string Where(Work work, Impression sheet) => sheet.Where switch
+    {
+        // The innermost place first, so that a narrow column still says which drawer.
+        { State: "placed", Place: { } place } => string.Join(", ", Places.Split(work.Book.PathOf(place)).Reverse()),
+
+        // A pupil who has their print at home is called as on the label beside it.
+        { State: "with", Holder: { } holder } when work.Book.Person(holder) is { IsProtected: true } pupil => $"with {pupil.PublicText}",
+        _ => WhereInWords.Of(work, sheet),
+    };
 }

@@ -26,7 +26,11 @@ public static class PapersSaid
         $"{Counted.Of(planned.Labels.Count, "label")}: {Counted.Sheets(planned.Sheets)} of {planned.Sheet.Name}, from position {Counted.Figure(planned.FirstPosition)}; "
         + $"{(planned.Left == 0 ? "no place" : Counted.Of(planned.Left, "place"))} left on {(planned.Sheets == 1 ? "it" : "the last")}.";
 
-    /// <summary>3 across and 8 down, 70 × 37 mm, on 210 × 297 mm.</summary>
+    /// <summary>3 across and 8 down, 70 × 37 mm, on A4.</summary>
     public static string Geometry(LabelSheet sheet) =>
-        FormattableString.Invariant($"{sheet.Columns} across and {sheet.Rows} down, {sheet.LabelWidth:0.##} × {sheet.LabelHeight:0.##} mm, on {sheet.PaperWidth:0.##} × {sheet.PaperHeight:0.##} mm");
+        FormattableString.Invariant($"{sheet.Columns} across and {sheet.Rows} down, {sheet.LabelWidth:0.##} × {sheet.LabelHeight:0.##} mm, on {Paper(sheet)}");
+
+    private static string Paper(LabelSheet sheet) =>
+        PageSize.All.FirstOrDefault(page => Math.Abs(page.Width - sheet.PaperWidth) < 1 && Math.Abs(page.Height - sheet.PaperHeight) < 1)?.Word
+        ?? FormattableString.Invariant($"{sheet.PaperWidth:0.##} × {sheet.PaperHeight:0.##} mm");
 }
