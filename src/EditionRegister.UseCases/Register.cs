@@ -106,11 +106,21 @@ public sealed class Register
 
     public IssueCertificates IssueCertificates => new(Store, Settings);
 
+    public PreviewCertificates PreviewCertificates => new(Store, Settings);
+
+    public PreviewStandingCertificates PreviewStandingCertificates => new(Store);
+
     public WriteCertificates WriteCertificates => new(Store);
+
+    public ListLabelSheets ListLabelSheets => new(Store);
+
+    public PlanLabels PlanLabels => new(Store, Settings);
 
     public WriteLabels WriteLabels => new(Store, Settings);
 
     public SpellPencil SpellPencil => new(Store);
+
+    public PreviewInventory PreviewInventory => new(Store);
 
     public ExportInventory ExportInventory => new(Store);
 

@@ -21,13 +21,13 @@ internal static class CertificateIssueCommand
             var serials = register.IssueCertificates.Run(choice, line.GetValue(supersede));
             var files = register.WriteCertificates.Run(choice, context.PathOf(line.GetValue(to)));
 
-            return new Recorded($"{Counted.Of(serials.Count, "certificate")} issued: {string.Join(", ", serials)}.", json =>
+            return new Recorded(PapersSaid.Issued(serials), json =>
             {
                 json.Texts("serials", serials);
                 json.Texts("files", files);
             })
             {
-                More = printer => Written.Print(context, printer, files, "Local law decides what a certificate for a print must disclose; read it before you sign."),
+                More = printer => Written.Print(context, printer, files, PapersSaid.MindCertificates),
             };
         }));
 

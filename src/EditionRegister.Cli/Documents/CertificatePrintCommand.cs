@@ -17,7 +17,7 @@ internal static class CertificatePrintCommand
         {
             var files = register.WriteCertificates.Run(chooser.Read(line), context.PathOf(line.GetValue(to)));
 
-            return new Recorded($"{Counted.Of(files.Count, "certificate")} written.", json => json.Texts("files", files))
+            return new Recorded(PapersSaid.CertificatesWritten(files.Count), json => json.Texts("files", files))
             {
                 More = printer => Written.Print(context, printer, files),
             };

@@ -5,8 +5,6 @@ namespace EditionRegister.Cli;
 /// <summary><c>edreg labels</c>: prints labels for folder, sleeve, mat or backing.</summary>
 internal static class LabelsCommand
 {
-    private const string Mind = "Print at 100 %, not fitted to the page. Labels go on folder, sleeve, mat or backing, never on the sheet: `edreg pencil` spells what is pencilled there.";
-
     public static Command Create(CommandContext context)
     {
         ChooserOptions chooser = new();
@@ -23,14 +21,14 @@ internal static class LabelsCommand
         {
             var written = register.WriteLabels.Run(chooser.Read(line), line.GetValue(sheet) ?? "a4-3x8", line.GetValue(from) ?? 1, context.PathOf(line.GetValue(file)));
 
-            return new Recorded($"{Counted.Of(written.Labels, "label")} on {Counted.Of(written.Sheets, "sheet")}.", json =>
+            return new Recorded(PapersSaid.LabelsWritten(written), json =>
             {
                 json.WriteString("file", written.Path);
                 json.WriteNumber("labels", written.Labels);
                 json.WriteNumber("sheets", written.Sheets);
             })
             {
-                More = printer => Written.Print(context, printer, [written.Path], Mind),
+                More = printer => Written.Print(context, printer, [written.Path], PapersSaid.MindLabels),
             };
         }));
 

@@ -38,7 +38,7 @@ internal static class InventoryCommand
     {
         var count = register.ExportInventory.Run(choice, path);
 
-        return new Recorded($"{Counted.Of(count, "impression")} listed in {context.Shown(path)}.", json =>
+        return new Recorded(PapersSaid.Listed(count, context.Shown(path)), json =>
         {
             json.WriteString("file", path);
             json.WriteNumber("impressions", count);

@@ -27,7 +27,7 @@ internal static class ShowsEditCommand
 
             var show = register.LookAround.Show(register.EditShow.Run(line.GetValue(id)!.Value, correction, line.GetValue(seen)));
 
-            return new Recorded($"Show {Counted.Figure(show.Show.Id)} put right: {ShowText.Of(show.Show)}.", json => ShowJson.WriteHead(json, show.Show, show.Book));
+            return new Recorded(ShowsShown.PutRight(show.Show), json => ShowJson.WriteHead(json, show.Show, show.Book));
         }));
 
         return command;

@@ -21,7 +21,7 @@ internal static class ShowsMakeCommand
             var id = register.MakeShow.Run(said.Kind is { } kind ? made with { Kind = kind } : made);
             var seen = register.LookAround.Show(id);
 
-            return new Recorded($"Show {Counted.Figure(id)} recorded: {ShowText.Of(seen.Show)}.", json => ShowJson.WriteHead(json, seen.Show, seen.Book));
+            return new Recorded(ShowsShown.Recorded(seen.Show), json => ShowJson.WriteHead(json, seen.Show, seen.Book));
         }));
 
         return command;

@@ -31,7 +31,7 @@ internal static class ShowsSeeCommand
     private static void Print(Printer printer, ShowSeen seen)
     {
         var show = seen.Show;
-        printer.Line($"Show {Counted.Figure(show.Id)}: {ShowText.Of(show)}");
+        printer.Line($"Show {Counted.Figure(show.Id)}: {ShowsShown.Of(show)}");
         printer.Line();
         printer.Facts(
             ("Place", show.Place is { } place ? seen.Book.PathOf(place) : "not known"),

@@ -15,6 +15,16 @@ public static class LabelsPdf
     /// <exception cref="RefusedException">Something does not fit on its label or paper; the sentence names the label's code.</exception>
     public static void Write(Stream stream, LabelSheet sheet, IReadOnlyList<Label> labels, int firstPosition, PrinterOffset offset)
     {
+        Demand(sheet, labels, firstPosition);
+
+        using Typesetter type = new();
+        var pages = LabelPages.Of(sheet, labels, firstPosition, offset, type);
+        PdfDrawing.Draw(stream, pages, type, new($"Labels {labels[0].Code} to {labels[^1].Code}", "en", NoDate));
+    }
+
+    /// <exception cref="RefusedException">There is no label, or no such position on the sheet.</exception>
+    public static void Demand(LabelSheet sheet, IReadOnlyList<Label> labels, int firstPosition)
+    {
         ArgumentNullException.ThrowIfNull(sheet);
         ArgumentNullException.ThrowIfNull(labels);
 
@@ -29,9 +39,5 @@ public static class LabelsPdf
                 "label-position",
                 FormattableString.Invariant($"No labels were written: {sheet.Name} has the positions 1 to {sheet.PerSheet}, not {firstPosition}. Count along the rows from the top left."));
         }
-
-        using Typesetter type = new();
-        var pages = LabelPages.Of(sheet, labels, firstPosition, offset, type);
-        PdfDrawing.Draw(stream, pages, type, new($"Labels {labels[0].Code} to {labels[^1].Code}", "en", NoDate));
     }
 }

@@ -26,6 +26,8 @@ internal sealed class Desk(StoreQueue? store, TimeProvider time)
 
     public Answers Answers { get; } = new();
 
+    public WrittenFiles Written { get; } = new();
+
     /// <summary>What <c>u</c> undoes, or null.</summary>
     public Undoing? Undo { get; set; }
 

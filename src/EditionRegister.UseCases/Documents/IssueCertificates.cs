@@ -3,7 +3,6 @@ using EditionRegister.Domain.Documents;
 using EditionRegister.Domain.Facts;
 using EditionRegister.Domain.Impressions;
 using EditionRegister.Domain.Works;
-using EditionRegister.Formats.Templates;
 using EditionRegister.Store;
 using EditionRegister.UseCases.Choosing;
 
@@ -18,27 +17,24 @@ public sealed class IssueCertificates(RegisterStore store, RegisterSettings sett
     /// <exception cref="RefusedException">A certificate stands already, or a fact it would state is contradicted; then none is issued.</exception>
     public IReadOnlyList<string> Run(ImpressionChoice choice, bool supersede = false)
     {
-        var wording = CertificateWording.Load(store.Folder.Templates);
+        CertificateDraft draft = new(store, settings);
         List<string> serials = [];
 
         DeedOnChosen.Run(store, "issue-certificate", choice, (_, chosen, deed) =>
         {
             foreach (var sheet in chosen.Sheets)
             {
-                serials.Add(Issue(chosen.Work, sheet, supersede, wording, deed));
+                serials.Add(Issue(chosen.Work, sheet, supersede, draft, deed));
             }
         });
 
         return serials;
     }
 
-    private string Issue(Work work, Impression sheet, bool supersede, CertificateWording wording, Deed deed)
+    private static string Issue(Work work, Impression sheet, bool supersede, CertificateDraft draft, Deed deed)
     {
         var before = supersede ? sheet.ValidCertificate : null;
-        CertificateConditions.Demand(work, sheet, before?.Serial);
-        var issued = Today.Of(store);
-        var serial = FormattableString.Invariant($"{sheet.ShownCode}-C{sheet.Documents.Count(document => document.Kind == "certificate") + 1}");
-        var statement = CertificateComposer.Compose(work, sheet, Terms(sheet, serial, issued.Text!, before?.Serial, wording));
+        var statement = draft.Of(work, sheet, before);
 
         if (before is not null)
         {
@@ -47,28 +43,10 @@ public sealed class IssueCertificates(RegisterStore store, RegisterSettings sett
 
         var id = deed.NewId("document");
         deed.Set("document", id,
-            ("kind", "certificate"), ("impression", sheet.Id), ("serial", serial), ("standing", "valid"),
+            ("kind", "certificate"), ("impression", sheet.Id), ("serial", statement.Serial), ("standing", "valid"),
             ("supersedes", before?.Id), ("statement", CertificateStatementText.Write(statement)));
-        deed.SetDate("document", id, "issued", issued);
+        deed.SetDate("document", id, "issued", draft.Issued);
 
-        return serial;
+        return statement.Serial;
     }
-
-    private CertificateTerms Terms(Impression sheet, string serial, string issued, string? supersedes, CertificateWording wording) => new()
-    {
-        Label = wording.Label,
-        Heading = wording.Heading,
-        SignatureLabel = wording.SignatureLabel,
-        DateLabel = wording.DateLabel,
-        Caution = wording.Caution,
-        LogbookSentence = wording.Logbook,
-        PageWord = wording.Page,
-        Language = wording.Language,
-        Page = settings.Page,
-        Units = settings.Units,
-        Link = Links.Of(settings, sheet),
-        Serial = serial,
-        Issued = issued,
-        Supersedes = supersedes,
-    };
 }

@@ -1,5 +1,4 @@
 using EditionRegister.Domain;
-using EditionRegister.Domain.Documents;
 using EditionRegister.Formats.Documents;
 using EditionRegister.Store;
 using EditionRegister.UseCases.Choosing;
@@ -17,11 +16,7 @@ public sealed class WriteCertificates(RegisterStore store)
     {
         var standing = store.Read(reader => ImpressionsChosen.Find(reader, choice)
             .SelectMany(chosen => chosen.Sheets)
-            .Select(sheet => sheet.ValidCertificate ?? throw DocumentRefusals.NoneStands(sheet))
-            .Select(document => (
-                document.Serial,
-                Statement: CertificateStatementText.Read(document.Statement) ?? throw DocumentRefusals.StatementLost(document.Serial),
-                Head: reader.HeadAt(document.V)))
+            .Select(sheet => StandingCertificate.Of(reader, sheet))
             .ToList());
 
         return

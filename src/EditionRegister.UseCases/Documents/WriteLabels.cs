@@ -1,7 +1,5 @@
 using EditionRegister.Domain;
-using EditionRegister.Domain.Documents;
 using EditionRegister.Formats.Documents;
-using EditionRegister.Formats.Templates;
 using EditionRegister.Store;
 using EditionRegister.UseCases.Choosing;
 
@@ -20,14 +18,11 @@ public sealed class WriteLabels(RegisterStore store, RegisterSettings settings)
     /// <exception cref="RefusedException">label-sheet-unknown, label-position, label-text-too-long and others.</exception>
     public LabelsWritten Run(ImpressionChoice choice, string labelSheet, int firstPosition = 1, string? path = null)
     {
-        var sheet = LabelSheets.Named(labelSheet, store.Folder.Templates);
-        var labels = store.Read(reader => ImpressionsChosen.Find(reader, choice)
-            .SelectMany(chosen => chosen.Sheets.Select(impression => LabelComposer.Of(chosen.Work, impression, Links.Of(settings, impression))))
-            .ToList());
+        var planned = new PlanLabels(store, settings).Run(choice, labelSheet, firstPosition);
         var written = Output.Write(
             path ?? Path.Combine(store.Folder.Exports, "labels.pdf"),
-            stream => LabelsPdf.Write(stream, sheet, labels, firstPosition, settings.PrinterOffset));
+            stream => LabelsPdf.Write(stream, planned.Sheet, planned.Labels, firstPosition, settings.PrinterOffset));
 
-        return new LabelsWritten(written, labels.Count, (labels.Count + firstPosition - 2 + sheet.PerSheet) / sheet.PerSheet);
+        return new LabelsWritten(written, planned.Labels.Count, planned.Sheets);
     }
 }

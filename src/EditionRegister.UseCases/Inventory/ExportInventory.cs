@@ -2,9 +2,8 @@ using EditionRegister.Domain;
 using EditionRegister.Domain.Inventory;
 using EditionRegister.Formats.Csv;
 using EditionRegister.Store;
-using EditionRegister.Store.Reading;
+using EditionRegister.UseCases.Choosing;
 using EditionRegister.UseCases.Documents;
-using EditionRegister.UseCases.People;
 
 namespace EditionRegister.UseCases.Inventory;
 
@@ -14,6 +13,9 @@ public sealed record InventoryChoice
     public string? Maker { get; init; }
 
     public long? Edition { get; init; }
+
+    /// <summary>Only these impressions; what else is asked for narrows them.</summary>
+    public ImpressionChoice? Impressions { get; init; }
 
     /// <summary>A place, with all places inside it.</summary>
     public string? Place { get; init; }
@@ -32,13 +34,7 @@ public sealed class ExportInventory(RegisterStore store)
     /// <exception cref="RefusedException">nothing-to-list, person-not-found, place-not-found.</exception>
     public int Run(InventoryChoice choice, Stream stream)
     {
-        var rows = store.Read(reader => Rows(reader, choice));
-
-        if (rows.Count == 0)
-        {
-            throw DocumentRefusals.NothingToList();
-        }
-
+        var rows = store.Read(reader => InventoryRows.Of(reader, choice));
         CsvFile.Write(stream, InventoryColumns.Names(choice.Owners), rows);
 
         return rows.Count;
@@ -51,20 +47,5 @@ public sealed class ExportInventory(RegisterStore store)
         Output.Write(path, stream => count = Run(choice, stream));
 
         return count;
-    }
-
-    private static List<string?[]> Rows(Reader reader, InventoryChoice choice)
-    {
-        var maker = choice.Maker is { } who ? Persons.Find(reader.Book, who) : (long?)null;
-        var places = choice.Place is { } path ? Places.Within(reader.Book, Places.Find(reader.Book, path)) : null;
-
-        var sheets = reader.Works()
-            .Where(work => maker is null || work.Makers.Any(person => person.Id == maker))
-            .SelectMany(work => work.Impressions.Select(sheet => new InventorySheet(work, sheet)))
-            .Where(sheet => choice.Edition is null || sheet.Work.EditionOf(sheet.Impression)?.Id == choice.Edition)
-            .Where(sheet => places is null || (sheet.Impression.Where?.Place is { } place && places.Contains(place)))
-            .Where(sheet => !choice.Available || FreeToSell.Of(sheet.Work, sheet.Impression) == FreeToSell.Yes);
-
-        return [.. InventoryOrder.Sorted(sheets).Select(sheet => InventoryRow.Of(sheet.Work, sheet.Impression, choice.Owners))];
     }
 }
