@@ -15,7 +15,7 @@ internal static class UndoCommand
             var id = line.GetValue(batch)!.Value;
             var count = register.UndoBatch.Run(id);
 
-            return new Recorded(FormattableString.Invariant($"Batch {id} undone: {Counted.Of(count, "impression")} taken out again; their codes stay given."), json =>
+            return new Recorded(ReadInShown.Undone(id, count), json =>
             {
                 json.WriteNumber("batch", id);
                 json.WriteNumber("impressions", count);
