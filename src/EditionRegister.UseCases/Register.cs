@@ -44,6 +44,8 @@ public sealed class Register
 
     public RecordPlace RecordPlace => new(Store);
 
+    public EditPlace EditPlace => new(Store);
+
     public RecordWork RecordWork => new(Store);
 
     public EditWork EditWork => new(Store);
