@@ -16,10 +16,25 @@ namespace EditionRegister.Tui.AddressBook;
 /// <param name="Open">The page Enter opens.</param>
 internal sealed record KeptRow(string How, string Number, string Title, string Since, string Terms, string? Code, Func<Page> Open)
 {
+    /// <summary>How it came there and on what terms, where the row itself says something else.</summary>
+    public string Came { get; init; } = Terms;
+
     public IReadOnlyList<string> Cells => [How, Number, Title, Since, Terms];
 
     public static KeptRow OfSheet(Desk desk, string how, KeptSheet sheet, string? terms = null) => new(
-        how, sheet.Number, sheet.Title, sheet.Since.IsKnown ? sheet.Since.ToString() : "unknown", terms ?? TermsOf(sheet), sheet.Code, () => new ImpressionPage(desk, sheet.Code));
+        how, sheet.Number, sheet.Title, SinceOf(sheet), terms ?? TermsOf(sheet), sheet.Code, () => new ImpressionPage(desk, sheet.Code))
+    {
+        Came = TermsOf(sheet),
+    };
+
+    /// <summary>Everything of the line in a sentence, for under the list: columns cut what is long.</summary>
+    public IReadOnlyList<Line> InWords(int width) => Code is null ? [] : [Line.Empty, .. Wrap.Of($"{Code}, {Title}, {Number}: since {Since}, {Came}.", width).Take(2).Select(line => Line.Of(line, Tone.Quiet))];
+
+    /// <summary>Of a printing that took some days the last of them.</summary>
+    private static string SinceOf(KeptSheet sheet) =>
+        !sheet.Since.IsKnown ? "unknown"
+        : sheet.Since.ToString().Split('/') is [var first, var last] ? last is "" or ".." ? first : last
+        : sheet.Since.ToString();
 
     /// <summary>consigned until 2026-12, their share 40 %.</summary>
     private static string TermsOf(KeptSheet sheet) => string.Concat(

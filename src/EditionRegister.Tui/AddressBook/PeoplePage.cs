@@ -11,7 +11,7 @@ namespace EditionRegister.Tui.AddressBook;
 internal sealed class PeoplePage(Desk desk) : ListPage
 {
     private static readonly ListColumn[] Columns =
-        [new("name", 20, Stretch: 3), new("what", 12), new("in public", 15, Stretch: 2), new("class", 8), new("has", 4, IsRight: true), new("owns", 4, IsRight: true)];
+        [new("name", 20, Stretch: 3), new("what", 12), new("in public", 18, Stretch: 2), new("class", 7), new("has", 4, IsRight: true), new("owns", 4, IsRight: true)];
 
     private IReadOnlyList<(PersonListed Listed, string Folded)> _all = [];
     private IReadOnlyList<PersonListed> _found = [];
@@ -21,7 +21,7 @@ internal sealed class PeoplePage(Desk desk) : ListPage
 
     public override string Explains =>
         "Everyone the register knows: artists, pupils, printers, buyers, galleries, schools. Enter opens someone with all they have, own and made. "
-        + "“In public” is what labels, certificates and lists call them; the name itself never leaves this program for someone protected. "
+        + "“In public” is how much of a name documents show; who made or printed a work is named whole, unless protected. "
         + "“Has” counts the sheets that are with them, “owns” those that are theirs: a gallery has what it does not own. "
         + "Press v for the places: studio, plan chest, drawers.";
 

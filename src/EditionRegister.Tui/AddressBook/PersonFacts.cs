@@ -13,10 +13,10 @@ internal static class PersonFacts
 
     public static IReadOnlyList<Line> Of(Person person, int width) =>
     [
-        Line.Of(person.FullName, Tone.Strong).Then($"  person {Counted.Figure(person.Id)}, {(person.IsProtected ? $"{person.What}, protected" : person.What)}", Tone.Quiet),
-        .. Fact("In public", $"“{person.PublicText}”: {Shown(person)}", width),
+        Line.Of(person.FullName, Tone.Strong).Then($"  {person.What} {Counted.Figure(person.Id)}{(person.IsProtected ? ", protected" : "")}", Tone.Quiet),
+        .. Fact("In public", $"“{person.PublicText}” ({Shown(person)})", width),
         // The way a buyer is named says nothing of how a maker is.
-        .. person.CreditText != person.PublicText ? Fact("As maker", $"“{person.CreditText}”: who made or printed a work is named whole, unless protected", width) : [],
+        .. person.CreditText != person.PublicText ? Fact("As maker", $"“{person.CreditText}” (who made or printed a work is named whole, unless protected)", width) : [],
         .. Fact("Class code", person.ClassCode, width),
         .. Fact("Contact", person.Contact, width),
         .. Fact("Note", person.Note, width),
@@ -26,7 +26,7 @@ internal static class PersonFacts
         person.IsOrganisation ? "an organisation always shows its name"
         : person.PublicText is PublicName.UnnamedPupil or PublicName.PrivateCollection && person.Policy is not ("unnamed" or "wording")
             ? $"{person.Policy} would show {AddressBookSaid.Shows(person.Policy)}, and there is not enough of it, so nothing is shown"
-        : $"{person.Policy}, {AddressBookSaid.Shows(person.Policy)}";
+        : $"{person.Policy}: {AddressBookSaid.Shows(person.Policy)}";
 
     private static IEnumerable<Line> Fact(string label, string? value, int width)
     {

@@ -83,8 +83,12 @@ internal static class PersonForm
     }
 
     /// <summary>Records someone, and answers them as they stand in the register.</summary>
-    public static Task<Person> RecordAsync(Desk desk, NewPerson person) =>
-        desk.Store.Do(register => register.LookAround.Book().People[register.RecordPerson.Run(person)]);
+    private static Task<Person> RecordAsync(Desk desk, NewPerson person) => desk.Store.Do(register =>
+    {
+        var id = register.RecordPerson.Run(person);
+
+        return register.LookAround.Book().People[id];
+    });
 
     private static async Task<Saved> PutRightAsync(Desk desk, Form form, Person seen)
     {

@@ -10,7 +10,7 @@ namespace EditionRegister.Tui.AddressBook;
 /// <summary>Someone whole: who they are, what the public sees of them, and all they have, own and had a part in.</summary>
 internal sealed class PersonPage : ListPage
 {
-    private static readonly ListColumn[] Columns = [new("", 8), new("number", 11), new("title", 16, Stretch: 3), new("since", 10), new("how, and on what terms", 20, Stretch: 2)];
+    private static readonly ListColumn[] Columns = [new("", 8), new("number", 12), new("title", 16, Stretch: 2), new("since", 10), new("terms", 20, Stretch: 3)];
 
     private readonly Desk _desk;
     private readonly long _person;
@@ -56,7 +56,7 @@ internal sealed class PersonPage : ListPage
     public override IReadOnlyList<Line> Foot(int width) =>
         _seen is { } seen && (seen.Has.First.Count < seen.Has.All || seen.Owns.First.Count < seen.Owns.All)
             ? [Line.Of($"Listed are the first {Counted.Figure(seen.Has.First.Count)} they have and the first {Counted.Figure(seen.Owns.First.Count)} they own.", Tone.Quiet)]
-            : [];
+            : Here?.InWords(width) ?? [];
 
     public override async Task RefreshAsync()
     {

@@ -11,7 +11,7 @@ namespace EditionRegister.Tui.AddressBook;
 /// <summary>A place whole: the places inside it, and every sheet that lies in it or in one of them.</summary>
 internal sealed class PlacePage : ListPage
 {
-    private static readonly ListColumn[] Columns = [new("", 5), new("number", 11), new("title", 18, Stretch: 3), new("since", 10), new("where", 20, Stretch: 2)];
+    private static readonly ListColumn[] Columns = [new("", 5), new("number", 14, Stretch: 1), new("title", 18, Stretch: 2), new("since", 10), new("where", 18, Stretch: 2)];
 
     private readonly Desk _desk;
     private readonly long _place;
@@ -57,7 +57,7 @@ internal sealed class PlacePage : ListPage
     public override IReadOnlyList<Line> Foot(int width) =>
         _seen is { } seen && seen.Sheets.First.Count < seen.Sheets.All
             ? [Line.Of($"Listed are the first {Counted.Figure(seen.Sheets.First.Count)} of {Counted.Sheets(seen.Sheets.All)}.", Tone.Quiet)]
-            : [];
+            : Here?.InWords(width) ?? [];
 
     public override async Task RefreshAsync()
     {

@@ -10,7 +10,7 @@ internal static class ReadInText
     private const int Gap = 2;
     private const int LeastColumn = 12;
 
-    public static string Outcome(ReadInReport report) => ReadInShown.Outcome(report, "press a to look again", "Press y to read it in; Esc leaves the register as it is.");
+    public static string Outcome(ReadInReport report) => ReadInShown.Outcome(report, "press a to look again", "Press y to read it in, or Esc to leave it.");
 
     public static IReadOnlyList<Line> Of(ReadInReport report, bool isTaken, int width) =>
     [
@@ -25,7 +25,7 @@ internal static class ReadInText
     ];
 
     private static IEnumerable<Line> Made(ReadInReport report, bool isTaken, int width) =>
-        Wrap.Of($"{(isTaken ? "In the register now" : "Will be made")}: {Counted.Of(report.NewWorks, "new work")}, {Counted.Of(report.NewEditions, "new edition")}, {Counted.Sheets(report.Rows)}.", width).Select(line => (Line)line);
+        Wrap.Of($"{(isTaken ? "In the register now" : report.Problems.Count > 0 ? "Would be made" : "Will be made")}: {Counted.Of(report.NewWorks, "new work")}, {Counted.Of(report.NewEditions, "new edition")}, {Counted.Sheets(report.Rows)}.", width).Select(line => (Line)line);
 
     private static IEnumerable<Line> Listed(string heading, IReadOnlyList<RowProblem> problems, Tone tone, int width) => problems.Count == 0 ? [] :
     [

@@ -76,7 +76,7 @@ internal sealed class DemoDoor(Desk desk, TextUiServices services)
         }
         catch (Exception failure) when (failure is UnauthorizedAccessException or IOException)
         {
-            throw new RefusedException("demo-not-made", $"No register was made: the demo cannot be written to {folder} ({failure.Message.TrimEnd('.')}). Name a folder of your own.");
+            throw new RefusedException("register-not-made", $"No register was made: the demo cannot be written to {folder} ({failure.Message.TrimEnd('.')}). Name a folder of your own.");
         }
         finally
         {

@@ -37,7 +37,7 @@ public sealed class ChangeSettings
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
-            throw new RefusedException("settings-not-written", $"The settings were not changed: {file} cannot be written ({failure.Message.TrimEnd('.')}). Nothing was changed. Look whether the folder and the file are yours to write.");
+            throw new RefusedException("settings-not-written", $"{file} cannot be written ({failure.Message.TrimEnd('.')}). Nothing was changed. Look whether the folder and the file are yours to write.");
         }
 
         _changed();

@@ -1,13 +1,14 @@
-namespace EditionRegister.Tui.Tests.PlanChest;
+namespace EditionRegister.Tui.Tests;
 
 /// <summary>Whole screens approved once and kept beside the tests. With EDREG_APPROVE=1 the screen of the day is written as the approved one, to be read before it is committed.</summary>
 internal static class ApprovedScreen
 {
-    private static readonly string Folder = Path.Combine(Clone.Folder, "tests", "EditionRegister.Tui.Tests", "PlanChest", "Screens");
-
-    public static void Is(string screen, string name)
+    /// <param name="screen">What is seen.</param>
+    /// <param name="name">The file's name, without its ending.</param>
+    /// <param name="room">The folder of the tests it is kept with.</param>
+    public static void Is(string screen, string name, string room = "PlanChest")
     {
-        var file = Path.Combine(Folder, name + ".txt");
+        var file = Path.Combine(Clone.Folder, "tests", "EditionRegister.Tui.Tests", room, "Screens", name + ".txt");
 
         if (Environment.GetEnvironmentVariable("EDREG_APPROVE") == "1")
         {
