@@ -1,5 +1,4 @@
 using EditionRegister.Domain;
-using EditionRegister.Formats.Settings;
 using EditionRegister.Store;
 using EditionRegister.UseCases.Checking;
 using EditionRegister.UseCases.Documents;
@@ -10,6 +9,7 @@ using EditionRegister.UseCases.Looking;
 using EditionRegister.UseCases.Moves;
 using EditionRegister.UseCases.People;
 using EditionRegister.UseCases.ReadingIn;
+using EditionRegister.UseCases.Registers;
 using EditionRegister.UseCases.Shows;
 using EditionRegister.UseCases.Works;
 
@@ -18,12 +18,11 @@ namespace EditionRegister.UseCases;
 /// <summary>An open register: its settings, and everything a person can do with it.</summary>
 public sealed class Register
 {
-    private readonly Lazy<RegisterSettings> _settings;
     private readonly Func<long?> _by;
+    private volatile RegisterSettings? _settings;
 
     private Register(RegisterFolder folder, Surroundings surroundings, long? by)
     {
-        _settings = new Lazy<RegisterSettings>(() => ReadSettings(folder));
         _by = () => by ?? Settings.By;
         Store = new RegisterStore(folder, surroundings, _by);
     }
@@ -32,15 +31,20 @@ public sealed class Register
 
     /// <summary>Read when first asked for: a check needs none.</summary>
     /// <exception cref="RefusedException">The settings cannot be read; file, line and column are named.</exception>
-    public RegisterSettings Settings => _settings.Value;
+    public RegisterSettings Settings => _settings ??= RegisterFile.Read(Folder);
 
     public TimeProvider Time => Store.Time;
+
+    /// <summary>What it changes counts from then on.</summary>
+    public ChangeSettings ChangeSettings => new(Store, () => _settings = null);
 
     public RecordPerson RecordPerson => new(Store);
 
     public EditPerson EditPerson => new(Store);
 
     public RecordPlace RecordPlace => new(Store);
+
+    public EditPlace EditPlace => new(Store);
 
     public RecordWork RecordWork => new(Store);
 
@@ -140,9 +144,4 @@ public sealed class Register
     /// <summary>The register in a folder. Whether it can be read, and written, shows when that is done.</summary>
     public static Register Open(RegisterFolder folder, Surroundings? surroundings = null, long? by = null) =>
         new(folder, surroundings ?? Surroundings.Usual, by);
-
-    private static RegisterSettings ReadSettings(RegisterFolder folder) =>
-        File.Exists(folder.Settings)
-            ? RegisterToml.Read(File.ReadAllText(folder.Settings), folder.Settings)
-            : new RegisterSettings { Name = Path.GetFileName(folder.FullPath) };
 }

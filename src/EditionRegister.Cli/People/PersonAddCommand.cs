@@ -6,8 +6,6 @@ namespace EditionRegister.Cli;
 /// <summary><c>edreg person add</c>: puts someone into the address book.</summary>
 internal static class PersonAddCommand
 {
-    private const string AboutPupils = "Keep no more about a pupil than the work needs; what may be shown, and who has agreed to it, is for your school's policy and local law to say.";
-
     public static Command Create(CommandContext context)
     {
         PersonOptions options = new();
@@ -19,9 +17,9 @@ internal static class PersonAddCommand
             var id = register.RecordPerson.Run(options.Read(line));
             var person = register.LookAround.Book().People[id];
 
-            return new Recorded($"{person.FullName} recorded as person {Counted.Figure(id)}; in public “{person.PublicText}”.", json => PersonJson.WriteHead(json, person))
+            return new Recorded(AddressBookSaid.Recorded(person), json => PersonJson.WriteHead(json, person))
             {
-                More = person.IsProtected ? printer => printer.Line(AboutPupils) : null,
+                More = person.IsProtected ? printer => printer.Line(AddressBookSaid.AboutPupils) : null,
             };
         }));
 

@@ -11,22 +11,22 @@ internal static class PlaceAddCommand
     {
         var path = Arg.Text("PATH", "From the outside in, parted by › or > or /: Studio › Plan chest › Drawer 3.");
         var keeper = Opt.Text("--keeper", "WHO", "Who keeps it, where that is not the studio: a name or number of the address book.");
-        CommandWithExample command = new("add", "Records a place, and the places around it that are not known yet.", "edreg place add \"Studio › Plan chest › Drawer 3\"") { path, keeper };
+        var note = Opt.Text("--note", "TEXT", "Anything else.");
+        CommandWithExample command = new("add", "Records a place, and the places around it that are not known yet.", "edreg place add \"Studio › Plan chest › Drawer 3\"") { path, keeper, note };
 
-        command.SetAction(line => context.Record(line, register => Place(register, line.GetRequiredValue(path), line.GetValue(keeper))));
+        command.SetAction(line => context.Record(line, register => Place(register, line.GetRequiredValue(path), line.GetValue(keeper), line.GetValue(note))));
 
         return command;
     }
 
-    private static Recorded Place(Register register, string path, string? keeper)
+    private static Recorded Place(Register register, string path, string? keeper, string? note)
     {
         var before = register.LookAround.Book();
-        var id = register.RecordPlace.Run(path, keeper is null ? null : Persons.Find(before, keeper));
+        var id = register.RecordPlace.Run(path, keeper is null ? null : Persons.Find(before, keeper), note);
         var shown = register.LookAround.Book().PathOf(id);
         var isNew = !before.Places.ContainsKey(id);
-        var number = Counted.Figure(id);
 
-        return new Recorded(isNew ? $"Place {number} recorded: {shown}." : $"{shown} was recorded before, as place {number}; nothing was changed.", json =>
+        return new Recorded(AddressBookSaid.PlaceRecorded(id, shown, isNew), json =>
         {
             json.WriteNumber("place", id);
             json.WriteString("path", shown);

@@ -9,5 +9,6 @@ internal static class PlaceCommand
     {
         PlaceAddCommand.Create(context),
         PlaceListCommand.Create(context),
+        PlaceEditCommand.Create(context),
     };
 }

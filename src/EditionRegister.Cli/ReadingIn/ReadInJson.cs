@@ -12,6 +12,7 @@ internal static class ReadInJson
         json.WriteNumber("rows", report.Rows);
         json.WriteNumber("works", report.Works);
         json.WriteNumber("new_works", report.NewWorks);
+        json.WriteNumber("new_editions", report.NewEditions);
         json.Each("columns", report.Columns, match =>
         {
             json.WriteString("header", match.Header);

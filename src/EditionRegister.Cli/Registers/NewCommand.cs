@@ -15,7 +15,7 @@ internal static class NewCommand
     {
         var folder = Arg.Text("FOLDER", "The folder of the new register. It is made where it is not there.");
         var name = Opt.Text("--name", "NAME", "What the register is called, on screens and lists. Else the name of the folder.");
-        var url = BaseUrl();
+        var url = SettingsOptions.BaseUrl("Put before /CODE in the links that QR codes hold. Without it no QR codes are printed.");
         Option<string?> currency = new("--currency") { HelpName = "CODE", Description = "Used where a price names no currency, in three letters. Else EUR.", CustomParser = Given.One<string?>(CurrencyOption.TryRead!, CurrencyOption.Form) };
         var page = Opt.Word("--page", Pages, "Paper for certificates and lists. Else A4.");
         var units = Opt.Word("--units", ["mm", "in"], "How sizes are shown on documents. Else mm.");
@@ -55,22 +55,5 @@ internal static class NewCommand
         made.Print(context.Printer(), "new");
 
         return ExitCode.Done;
-    }
-
-    private static Option<string?> BaseUrl() => new("--base-url")
-    {
-        HelpName = "URL",
-        Description = "Put before /CODE in the links that QR codes hold. Without it no QR codes are printed.",
-        CustomParser = Given.One<string?>(TryReadUrl, "a whole address such as https://example.org/prints, without ? and #"),
-    };
-
-    private static bool TryReadUrl(string text, out string? url)
-    {
-        var isAddress = Uri.TryCreate(text, UriKind.Absolute, out var parsed)
-            && parsed.Scheme is "http" or "https"
-            && !text.Any(c => c is '?' or '#' or <= ' ' or '\u007F');
-        url = isAddress ? text : null;
-
-        return isAddress;
     }
 }

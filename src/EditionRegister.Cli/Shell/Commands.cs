@@ -9,6 +9,7 @@ internal static class Commands
     {
         ["new"] = NewCommand.Create,
         ["demo"] = DemoCommand.Create,
+        ["settings"] = SettingsCommand.Create,
         ["read"] = ReadCommand.Create,
         ["undo"] = UndoCommand.Create,
         ["list"] = ListCommand.Create,

@@ -4,7 +4,11 @@ namespace EditionRegister.Domain.Documents;
 public readonly record struct Box(double X, double Y, double Width, double Height);
 
 /// <summary>What one printer gets wrong, in millimetres. Kept with the printer, never in the sheet.</summary>
-public readonly record struct PrinterOffset(double Right, double Down);
+public readonly record struct PrinterOffset(double Right, double Down)
+{
+    /// <summary>Millimetres either way; what is further out is no label printer's fault.</summary>
+    public const double Most = 20;
+}
 
 /// <summary>The geometry of a sheet of labels, as printed on its packet. All lengths in millimetres.</summary>
 public sealed record LabelSheet

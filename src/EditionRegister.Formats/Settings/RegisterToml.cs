@@ -8,8 +8,6 @@ namespace EditionRegister.Formats.Settings;
 /// <summary>The settings of a register as the file <c>register.toml</c>, which a person may edit.</summary>
 public static class RegisterToml
 {
-    private const double MostOffset = 20;
-
     private static readonly string[] Keys = ["name", "base_url", "page", "currency", "units", "by", "printer.right_mm", "printer.down_mm"];
 
     /// <exception cref="RefusedException">Told with file, line, column and what is right.</exception>
@@ -87,16 +85,12 @@ public static class RegisterToml
             return null;
         }
 
-        var good = Uri.TryCreate(url, UriKind.Absolute, out var parsed)
-            && parsed.Scheme is "http" or "https"
-            && !url.Any(c => c is '?' or '#' or <= ' ' or '\u007F');
-
-        return good ? url.TrimEnd('/') : throw toml.Wrong("base_url", "must be a whole address such as \"https://example.org/prints\", without ? and #");
+        return LinkAddress.IsOne(url) ? url.TrimEnd('/') : throw toml.Wrong("base_url", "must be a whole address such as \"https://example.org/prints\", without ? and #");
     }
 
     private static double OffsetIn(TomlText toml, string key)
     {
         var offset = toml.Number(key) ?? 0;
-        return Math.Abs(offset) <= MostOffset ? offset : throw toml.Wrong(key, "must lie between -20 and 20 millimetres");
+        return Math.Abs(offset) <= PrinterOffset.Most ? offset : throw toml.Wrong(key, "must lie between -20 and 20 millimetres");
     }
 }

@@ -54,7 +54,7 @@ public sealed class MakeDemo(Action<string> say)
 
         if (!new RegisterStore(folder, Surroundings.Usual).Read(reader => reader.IsDemo()))
         {
-            throw new RefusedException("register-is-no-demo", $"{folder.FullPath} holds a register of your own, and the demo replaces only a demo. Nothing was changed. Name another folder with --to.");
+            throw new RefusedException("register-is-no-demo", $"{folder.FullPath} holds a register of your own, and the demo replaces only a demo. Nothing was changed. Name another folder for the demo; on the command line with --to.");
         }
 
         Directory.Delete(folder.FullPath, recursive: true);

@@ -10,7 +10,7 @@ public sealed class EditPerson(RegisterStore store)
     /// <param name="who">Name or number.</param>
     /// <param name="correction">What is put right.</param>
     /// <param name="seen">The entry that had last written the person when the caller looked.</param>
-    /// <exception cref="Domain.RefusedException">person-not-found, person-ambiguous, public-name-unknown, public-wording-missing, changed-meanwhile.</exception>
+    /// <exception cref="Domain.RefusedException">person-not-found, person-ambiguous, name-missing, public-name-unknown, public-wording-missing, changed-meanwhile.</exception>
     public long Run(string who, PersonCorrection correction, long? seen = null) => store.Write("edit-person", writing =>
     {
         var person = writing.Read.Book.People[Persons.Find(writing.Read.Book, who)];
@@ -28,6 +28,11 @@ public sealed class EditPerson(RegisterStore store)
 
     private static void Sound(Person person, PersonCorrection correction)
     {
+        if (correction.Name is { } name && string.IsNullOrWhiteSpace(name))
+        {
+            throw PeopleRefusals.NoName();
+        }
+
         if (correction.PublicName is { } policy && !PublicNamePolicy.Words.Contains(policy))
         {
             throw PeopleRefusals.PolicyUnknown(policy);
@@ -39,14 +44,14 @@ public sealed class EditPerson(RegisterStore store)
         }
     }
 
-    private static IEnumerable<(string Fact, string Value)> Changes(Person person, PersonCorrection correction)
+    private static IEnumerable<(string Fact, FactValue Value)> Changes(Person person, PersonCorrection correction)
     {
-        var sortName = correction.SortName ?? (correction.Name is { } name ? SortNames.Of(name, person.IsOrganisation) : null);
+        var sortName = correction.SortName ?? (correction.Name is { } name ? SortNames.Of(name.Trim(), person.IsOrganisation) : null);
 
         return new (string Fact, string? Value)[]
         {
-            ("name", correction.Name), ("sort_name", sortName), ("public_name", correction.PublicName), ("public_wording", correction.Wording),
+            ("name", correction.Name?.Trim()), ("sort_name", sortName), ("protected", correction.IsProtected is { } kept ? kept ? "yes" : "no" : null), ("public_name", correction.PublicName), ("public_wording", correction.Wording),
             ("class_code", correction.ClassCode), ("contact", correction.Contact), ("note", correction.Note),
-        }.Where(change => change.Value is not null).Select(change => (change.Fact, change.Value!));
+        }.Where(change => change.Value is not null).Select(change => (change.Fact, string.IsNullOrWhiteSpace(change.Value) ? FactValue.Null : (FactValue)change.Value));
     }
 }

@@ -17,7 +17,7 @@ public static class PeopleRefusals
         new("person-ambiguous", $"“{who}” could be {string.Join(" or ", found.Select(person => string.Create(CultureInfo.InvariantCulture, $"{person.FullName} ({person.Id})")))}. Nothing was changed. Name the one you mean by number.");
 
     public static RefusedException KnownAlready(Person person) =>
-        new("person-known-already", string.Create(CultureInfo.InvariantCulture, $"{person.FullName} is in the address book already, as {person.Id}. Nothing was changed. If this is somebody else of the same name, say --another."));
+        new("person-known-already", string.Create(CultureInfo.InvariantCulture, $"{person.FullName} is in the address book already, as {person.Id}. Nothing was changed. If this is somebody else of the same name, say so; on the command line with --another."));
 
     public static RefusedException PolicyUnknown(string policy) =>
         new("public-name-unknown", $"“{policy}” is no way to show a name in public. Nothing was changed. The ways are {string.Join(", ", PublicNamePolicy.Words)}.");
@@ -30,6 +30,9 @@ public static class PeopleRefusals
 
     public static RefusedException PlaceAmbiguous(string path, IEnumerable<string> found) =>
         new("place-ambiguous", $"“{path}” could be {string.Join(" or ", found)}. Nothing was changed. Name the outer place too, as in “Studio › Drawer 1”.");
+
+    public static RefusedException PlaceKnownAlready(string path, long id) =>
+        new("place-known-already", string.Create(CultureInfo.InvariantCulture, $"{path} is in the address book already, as place {id}. Nothing was changed. Give the place another name."));
 
     public static RefusedException PlaceEmpty() =>
         new("place-missing", "A place needs a name. Nothing was changed. Name it from the outside in, as in “Studio › Plan chest › Drawer 3”.");

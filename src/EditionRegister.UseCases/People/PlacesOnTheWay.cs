@@ -12,20 +12,21 @@ internal sealed class PlacesOnTheWay(Writing writing)
         .GroupBy(place => (place.Inside, SearchText.Fold(place.Name!)))
         .ToDictionary(same => same.Key, same => same.First().Id);
 
-    /// <summary>The innermost place; a keeper is set on the outermost one that is new.</summary>
-    public long Find(IReadOnlyList<string> names, long? keeper)
+    /// <summary>The innermost place; a keeper is set on the outermost one that is new, a note on the innermost where that is new.</summary>
+    public long Find(IReadOnlyList<string> names, long? keeper, string? note = null)
     {
         long? inside = null;
         var keeps = keeper;
 
-        foreach (var name in names)
+        for (var at = 0; at < names.Count; at++)
         {
+            var name = names[at];
             var key = (inside, SearchText.Fold(name));
 
             if (!_places.TryGetValue(key, out var id))
             {
                 id = writing.NewId("place");
-                writing.On(Root.Place(id)).Set("place", id, ("name", name), ("inside", inside), ("keeper", keeps));
+                writing.On(Root.Place(id)).Set("place", id, ("name", name), ("inside", inside), ("keeper", keeps), ("note", at == names.Count - 1 ? note : null));
                 _places.Add(key, id);
                 keeps = null;
             }

@@ -7,7 +7,7 @@ public sealed class RecordPlace(RegisterStore store)
 {
     /// <summary>Answers the id of the innermost place; a place known already is left as it is.</summary>
     /// <exception cref="Domain.RefusedException">place-missing.</exception>
-    public long Run(string path, long? keeper = null) => store.Write("record-place", writing =>
+    public long Run(string path, long? keeper = null, string? note = null) => store.Write("record-place", writing =>
     {
         var names = Places.Split(path);
 
@@ -16,6 +16,6 @@ public sealed class RecordPlace(RegisterStore store)
             throw PeopleRefusals.PlaceEmpty();
         }
 
-        return new PlacesOnTheWay(writing).Find(names, keeper);
+        return new PlacesOnTheWay(writing).Find(names, keeper, note);
     });
 }

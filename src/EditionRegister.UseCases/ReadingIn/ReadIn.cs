@@ -58,6 +58,7 @@ public sealed class ReadIn(RegisterStore store, RegisterSettings settings)
         file.Table.Rows.Count,
         listing?.Works.Count ?? 0,
         listing?.Works.Count(work => work.Known is null) ?? 0,
+        listing?.Works.Sum(work => work.Editions.Count(edition => KnownEditions.Edition(work.Known, edition) is null)) ?? 0,
         listing?.Remarks ?? [],
         before is null ? listing?.Problems ?? [] : [],
         before,

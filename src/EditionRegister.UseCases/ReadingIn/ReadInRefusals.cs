@@ -18,7 +18,7 @@ public static class ReadInRefusals
         new("map-column-unknown", $"The register has no column “{name}”. Nothing was read in. Its columns are {string.Join(", ", ReadInColumn.All)}.");
 
     public static RefusedException ColumnTwice(ReadInColumn column, IEnumerable<string> headers) =>
-        new("column-twice", $"{string.Join(" and ", headers)} cannot both be the {column}. Nothing was read in. Map one of them to another column, or keep it as a note with nothing after the sign.");
+        new("column-twice", $"{string.Join(" and ", headers)} cannot both be the {column}. Nothing was read in. Take one of them for another column, or for nothing, which keeps it as a note.");
 
     public static RefusedException FileMissing(string path) =>
         new("file-not-found", $"There is no file {path}. Nothing was read in. Look at its name and folder.");

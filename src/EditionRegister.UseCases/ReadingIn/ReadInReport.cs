@@ -6,6 +6,7 @@ namespace EditionRegister.UseCases.ReadingIn;
 /// <param name="Rows">Rows under the header: one impression each.</param>
 /// <param name="Works">Works the rows are of.</param>
 /// <param name="NewWorks">Those of them the register does not know yet.</param>
+/// <param name="NewEditions">Editions the register does not know yet.</param>
 /// <param name="Remarks">Values kept as written, by line.</param>
 /// <param name="Problems">Values that keep the file from being read in, by line.</param>
 /// <param name="Batch">The batch it became, or was read in as before; null while it is only looked at.</param>
@@ -16,6 +17,7 @@ public sealed record ReadInReport(
     int Rows,
     int Works,
     int NewWorks,
+    int NewEditions,
     IReadOnlyList<RowProblem> Remarks,
     IReadOnlyList<RowProblem> Problems,
     long? Batch,

@@ -34,7 +34,7 @@ public sealed class MainWindowTests
         await terminal.TypeAsync("Mira Tolland");
         await terminal.PressAsync(Key.F2);
 
-        Assert.Equal("Mira Tolland is in the address book, as person 1.", terminal.Lines[21]);
+        Assert.Equal("Mira Tolland recorded as person 1; in public “Mira Tolland”.", terminal.Lines[21]);
         Assert.Equal("Mira Tolland", house.Register.LookAround.Book().People[1].Name);
     }
 

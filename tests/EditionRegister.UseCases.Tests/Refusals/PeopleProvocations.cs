@@ -16,6 +16,13 @@ internal static class PeopleProvocations
         new("place-not-found", studio => studio.Register.PutAway.Run(Studio.Pile(1, "3"), "Attic")),
         new("place-ambiguous", studio => studio.Register.PutAway.Run(Studio.Pile(1, "3"), "Drawer 1")),
         new("place-missing", studio => studio.Register.RecordPlace.Run(" › ")),
+        new("place-known-already", studio =>
+        {
+            var place = studio.Register.RecordPlace.Run("Attic › Shelf 1");
+            studio.Register.RecordPlace.Run("Attic › Shelf 2");
+            studio.Register.EditPlace.Run(place, new PlaceCorrection { Name = "shelf 2" });
+        }),
+        new("place-missing", studio => studio.Register.EditPlace.Run(1, new PlaceCorrection { Name = "Attic › Shelf" })),
         new("role-unknown", studio => studio.Register.RecordWork.Run(new() { Title = "Weir" }, ["1"], [new Contributor("inker", "2")])),
     ];
 }

@@ -13,6 +13,18 @@ internal static class RegisterProvocations
     [
         new("register-exists", studio => new MakeRegister(Studio.Surroundings("again")).Run(studio.Register.Folder, new() { Name = "Again" })),
         new("register-is-no-demo", studio => new MakeDemo(_ => { }).Run(studio.Register.Folder)),
+        new("settings-changed-meanwhile", studio =>
+        {
+            var seen = studio.Register.Settings;
+            studio.Settings("name = \"Studio\"\ncurrency = \"GBP\"\n");
+            studio.Register.ChangeSettings.Run(new SettingsCorrection { Currency = "USD" }, seen);
+        }),
+        new("settings-not-written", studio =>
+        {
+            File.Delete(studio.Register.Folder.Settings);
+            Directory.CreateDirectory(studio.Register.Folder.Settings);
+            studio.Register.ChangeSettings.Run(new SettingsCorrection { Currency = "USD" });
+        }),
         new("register-not-found", studio =>
         {
             File.Delete(studio.Database);

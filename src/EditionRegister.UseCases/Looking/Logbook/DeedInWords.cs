@@ -9,6 +9,7 @@ public static class DeedInWords
         ["consign"] = "sheets consigned",
         ["declare-edition"] = "edition declared",
         ["edit-person"] = "person corrected",
+        ["edit-place"] = "place corrected",
         ["edit-print-run"] = "print run corrected",
         ["edit-work"] = "work corrected",
         ["give-numbers"] = "numbers given",

@@ -1,4 +1,4 @@
-namespace EditionRegister.Tui.Tests.PlanChest;
+namespace EditionRegister.Tui.Tests;
 
 /// <summary>Whole screens approved once and kept beside the tests. With EDREG_APPROVE=1 the screen of the day is written as the approved one, to be read before it is committed.</summary>
 internal static class ApprovedScreen

@@ -1,0 +1,38 @@
+using EditionRegister.Domain.Text;
+using EditionRegister.Tui.Asking;
+using EditionRegister.UseCases.ReadingIn;
+
+namespace EditionRegister.Tui.ReadingIn;
+
+/// <summary>What each column of a file means, where the guess from its heading is not right.</summary>
+internal static class ColumnsForm
+{
+    private static readonly string[] Names = [.. ReadInColumn.All.Select(column => column.Name)];
+
+    /// <param name="report">The file as it is understood now.</param>
+    /// <param name="mapped">Takes what was said and what the file is understood as then, once it holds together.</param>
+    /// <param name="look">Looks into the file with what was said; refuses where that cannot be.</param>
+    public static Form Of(ReadInReport report, Action<IReadOnlyList<string>, ReadInReport> mapped, Func<IReadOnlyList<string>, Task<ReadInReport>> look) => new(
+        $"The columns of {report.File}",
+        [.. report.Columns.Select(FieldOf)],
+        async form =>
+        {
+            List<string> maps = [.. report.Columns.Where(match => match.WasSaid || form[match.Header] != match.Column?.Name).Select(match => $"{match.Header}={form[match.Header]}")];
+            mapped(maps, await look(maps));
+
+            return new Saved("");
+        })
+    {
+        About = ["On the left what the file calls its columns, on the right what they are in the register."],
+    };
+
+    private static Field FieldOf(ColumnMatch match) => new(match.Header, match.Column?.Name ?? "")
+    {
+        Form = "its name in the register, F3 for the next one; empty keeps it as a note",
+        // All of them, not only the likeliest: who does not know the names finds them here.
+        Known = typed => [.. Names.Where(name => name != typed && SearchText.Fold(name).Contains(SearchText.Fold(typed.Trim()), StringComparison.Ordinal))],
+        Wrong = WrongName,
+    };
+
+    private static string? WrongName(string typed) => ReadInColumn.Named(typed) is null ? $"The register has no column “{typed}”. Its columns are {string.Join(", ", Names)}." : null;
+}
