@@ -15,7 +15,7 @@ internal static class CheckedInWords
 
     private static string Underway(Checking checking) => checking.Works is { } works
         ? $"checking… {Counted.Figure(works.Done)} of {Counted.Of(works.All, "work")}"
-        : "checking… the file and its logbook first";
+        : "checking… the file and its logbook first. Other rooms can be used meanwhile.";
 
     private static IEnumerable<Line> Accepted(Checked last) => last.Accepted.Count == 0 ? [] :
         [$"{Counted.Of(last.Accepted.Count, "finding")} accepted: counted no more, and back when {(last.Accepted.Count == 1 ? "its" : "their")} facts change."];
