@@ -51,7 +51,7 @@ internal static class RehearsalText
     {
         if (!rehearsal.Edition.Numberings.Any(numbering => numbering.Kind is { InSize: true }))
         {
-            yield return ("Proofs only", "no numbering of the edition itself is declared, such as 1-12");
+            yield return ("Proofs only", "the edition itself, such as 1-12, is not among them");
         }
 
         foreach (var without in rehearsal.WithoutSheet)

@@ -77,7 +77,7 @@ public sealed class DeclarationTests
 
         await house.FillAsync(("Numberings", ", A/P I-II"));
 
-        Assert.Contains("Proofs only           no numbering of the edition itself is declared, such as 1-12", house.Screen(), StringComparison.Ordinal);
+        Assert.Contains("Proofs only           the edition itself, such as 1-12, is not among them", house.Screen(), StringComparison.Ordinal);
     }
 
     [Theory]
