@@ -39,7 +39,7 @@ internal sealed class SortingPage(Desk desk, long work, int run) : TrayPage
         Sorts("h", "hold out", "held-out", "Holds the sheet out as a proof: a state, progressive or trial proof."),
         KeyDeed.Doing("Space", "move on", () => GoOn(Current + 1)) with { Explained = "Leaves the sheet as it is and moves on; Left and Right move too." },
         TakesBack,
-        .. _work is { } shown && _run is { } here && HeldOut(here) is not null
+        .. _work is { } shown && _run is { } here && SortingText.HeldOut(here, _pile) is not null
             ? [KeyDeed.Opens("f", "correct its figures", () => RunForms.Edit(desk, shown, here)) with { Explained = "Puts right what was counted of the print run: how many were held out." }]
             : Array.Empty<KeyDeed>(),
         KeyDeed.Doing("a", "mark several", Mark) with { Explained = "Marks the sheet, or no more, and moves on: the next sorting key is for all that are marked." },
@@ -67,43 +67,15 @@ internal sealed class SortingPage(Desk desk, long work, int run) : TrayPage
         return moved;
     }
 
-    public override IReadOnlyList<Line> Head(int width) => _work is { } shown && _run is { } here
-        ?
-        [
-            .. Wrap.Of($"{Called.Work(shown)}: {RunBalance.Of(shown, here)}.", width).Select(line => (Line)line),
-            .. Wrap.Of($"{RunBalance.Missing(shown, here)} {Sorted()}", width).Select(line => Line.Of(line, Tone.Quiet)),
-            .. HeldOut(here) is { } more ? Wrap.Of(more, width).Select(line => Line.Of(line, Tone.Warning)) : [],
-            Line.Empty,
-        ]
-        : [];
+    public override IReadOnlyList<Line> Head(int width) => _work is { } shown && _run is { } here ? SortingText.Head(shown, here, _pile, width) : [];
 
     public override IReadOnlyList<Line> Foot(int width) => _work is { } shown && _pile.Count > 0
-        ?
-        [
-            .. Wrap.Of(PileTray.Told(shown, _pile[Current], _pile.Count), width).Select(line => Line.Of(line, Tone.Strong)),
-            _isThrough ? Line.Of("The pile is through. Esc goes back, Left looks again, Backspace takes it back.", Tone.Good)
-                : _marked.Count > 0 ? Line.Of($"{Counted.Sheets(_marked.Count)} marked: the next key sorts them all.", Tone.Warning)
-                : Line.Empty,
-            .. Wrap.Of(PileTray.Legend, width).Select(line => Line.Of(line, Tone.Quiet)),
-        ]
+        ? SortingText.Foot(shown, _pile, Current, _marked.Count, _isThrough, width)
         : [Line.Of("No sheet lies in this pile.", Tone.Quiet)];
 
     private IReadOnlyList<Impression> Meant() => _marked.Count > 0 ? [.. _pile.Where(sheet => _marked.Contains(sheet.Id))] : [_pile[Current]];
 
-    private string Sorted()
-    {
-        var left = _pile.Count(sheet => sheet.Standing == "pulled");
-        var counts = _pile.CountBy(sheet => sheet.Standing).Where(same => same.Key != "pulled").Select(same => $"{Counted.Figure(same.Value)} {Called.Plain(same.Key)}");
-
-        return $"{(left == 0 ? "All are sorted" : $"{Counted.Figure(left)} not sorted yet")}{string.Concat(counts.Select(count => $", {count}"))}.";
-    }
-
     private KeyDeed TakesBack => new("Backspace", "take it back", TakeBackAsync) { Explained = "Steps back and takes the last sorting on this page back: the sheets are sorted as they were before." };
-
-    /// <summary>Where more lie held out than were counted when the run was recorded; null where they agree.</summary>
-    private string? HeldOut(PrintRun here) => here.HeldOut is { } counted && _pile.Count(sheet => sheet.Standing == "held-out") is var held && held > counted
-        ? $"{Counted.Figure(held)} are held out, and {Counted.Figure(counted)} {(counted == 1 ? "was" : "were")} counted in printing: f puts the count right."
-        : null;
 
     private KeyDeed Sorts(string key, string does, string standing, string explained) =>
         new(key, does, () => SortAsync(standing, null)) { Explained = explained + " All marked ones, where some are." };
