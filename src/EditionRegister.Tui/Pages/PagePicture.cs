@@ -35,10 +35,23 @@ internal sealed record PagePicture(IReadOnlyList<Line> Lines, int BodyTop, int B
     {
         ListPage { Rows.Count: 0 } list => Wrap.Of(list.Empty, width).Select(line => Line.Of(line, Tone.Quiet)).Take(height),
         ListPage list => ListLines.InSight(list, width, height),
-        TrayPage tray => tray.InSight(width, height),
-        TextPage text => text.InSight(width, height),
+        TrayPage tray => WithCue(tray.InSight(width, height), height, () => tray.HasMoreBelow, () => tray.InSight(width, height - 1)),
+        TextPage text => WithCue(text.InSight(width, height), height, () => text.HasMoreBelow, () => text.InSight(width, height - 1)),
         _ => [],
     };
+
+    /// <summary>Where there is more than the screen holds, its last line says so.</summary>
+    private static IReadOnlyList<Line> WithCue(IReadOnlyList<Line> inSight, int height, Func<bool> hasMore, Func<IReadOnlyList<Line>> shorter)
+    {
+        if (height < 2 || !hasMore())
+        {
+            return inSight;
+        }
+
+        var fewer = shorter();
+
+        return hasMore() ? [.. fewer, Line.Of("   more below", Tone.Quiet)] : fewer;
+    }
 
     private static IEnumerable<Line> FilterLine(ListPage list, int width)
     {

@@ -7,6 +7,7 @@ internal abstract class TextPage : Page
     public int Top { get; private set; }
 
     private int _length;
+    private int _height;
 
     /// <summary>The whole text for a screen of that many columns.</summary>
     public abstract IReadOnlyList<Line> Text(int width);
@@ -15,13 +16,16 @@ internal abstract class TextPage : Page
     public IReadOnlyList<Line> InSight(int width, int height)
     {
         var text = Text(width);
-        _length = text.Count;
+        (_length, _height) = (text.Count, height);
         Top = Math.Clamp(Top, 0, Math.Max(0, _length - height));
 
         return [.. text.Skip(Top).Take(height)];
     }
 
     public int Length => _length;
+
+    /// <summary>Whether the text goes on below what was last put on the screen.</summary>
+    public bool HasMoreBelow => Top + _height < _length;
 
     public override bool Moves(string key, int height)
     {

@@ -13,6 +13,7 @@ internal abstract class TrayPage : Page
     private int[] _starts = [];
     private int[] _widths = [];
     private int _width;
+    private int _height;
     private int _current;
 
     public abstract IReadOnlyList<TrayGroup> Groups { get; }
@@ -32,6 +33,7 @@ internal abstract class TrayPage : Page
     public IReadOnlyList<Line> InSight(int width, int height)
     {
         LayOut(width);
+        _height = height;
         var row = RowOf(Current);
         // The heading above the first row of cells is worth seeing.
         var lead = row > 0 && _rows[row - 1].IsHeading ? row - 1 : row;
@@ -40,6 +42,9 @@ internal abstract class TrayPage : Page
 
         return [.. _rows.Skip(Top).Take(height).Select(Drawn)];
     }
+
+    /// <summary>Whether there are rows below those that were last put on the screen.</summary>
+    public bool HasMoreBelow => Top + _height < _rows.Count;
 
     /// <summary>The cell at a place on the screen, or null.</summary>
     public int? CellAt(int column, int line)

@@ -49,8 +49,8 @@ internal sealed class EditionPage : TrayPage
             .. Here?.Code is { } code ? [KeyDeed.Opens("Enter", "open the sheet", () => new ImpressionPage(_desk, code))] : (KeyDeed[])[],
             .. _marking.Keys(),
             .. _deeds.OfTheNumber(),
-            .. Chosen() is null ? [] : SheetDeeds.Keys(_desk, Chosen),
             .. _deeds.OfTheEdition(),
+            .. Chosen() is null ? [] : SheetDeeds.Keys(_desk, Chosen),
             .. _marking.MoreKeys(),
         ],
     ];

@@ -62,10 +62,13 @@ internal sealed class AskingView : Canvas
 
     private static IEnumerable<Line> Among(Choice choice, int height)
     {
-        var top = Math.Max(0, Math.Min(choice.At, choice.At - height + 1));
-
-        return choice.Among.Select((one, at) => Line.Of(at == choice.At ? "› " : "  ", at == choice.At ? Tone.Here : Tone.Plain)
+        var isClipped = choice.Among.Count > height;
+        var rows = isClipped ? height - 1 : height;
+        var top = Math.Max(0, choice.At - rows + 1);
+        var lines = choice.Among.Select((one, at) => Line.Of(at == choice.At ? "› " : "  ", at == choice.At ? Tone.Here : Tone.Plain)
             .Then(one.Key is null ? "" : one.Key + "  ", at == choice.At ? Tone.Here : Tone.Key)
-            .Then(one.Shown, at == choice.At ? Tone.Here : Tone.Plain)).Skip(top).Take(height);
+            .Then(one.Shown, at == choice.At ? Tone.Here : Tone.Plain)).Skip(top).Take(rows);
+
+        return isClipped ? lines.Append(Line.Of(top + rows < choice.Among.Count ? "   more below" : "   the end", Tone.Quiet)) : lines;
     }
 }

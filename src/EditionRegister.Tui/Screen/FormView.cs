@@ -89,7 +89,8 @@ internal sealed class FormView : Canvas
     private static Line Row(Form form, Field field, int at)
     {
         var isHere = at == form.At;
-        var label = Line.Of(isHere ? "› " : "  ").Then(TextWidth.Pad(TextWidth.Cut(field.Label, LabelColumns(form)), LabelColumns(form)), isHere ? Tone.Strong : Tone.Quiet).Then(" ");
+        var isWrong = !isHere && field.Answer is not null && field.Problem() is not null;
+        var label = Line.Of(isHere ? "› " : isWrong ? "! " : "  ", isWrong ? Tone.Bad : Tone.Plain).Then(TextWidth.Pad(TextWidth.Cut(field.Label, LabelColumns(form)), LabelColumns(form)), isHere ? Tone.Strong : Tone.Quiet).Then(" ");
 
         return field.Words is null ? label.Then(field.Text)
             : isHere ? field.Words.Aggregate(label, (line, word) => line.Then(word == field.Text ? $"‹{word}›" : $" {word} ", word == field.Text ? Tone.Here : Tone.Quiet))
@@ -223,6 +224,9 @@ internal sealed class FormView : Canvas
                 break;
             case "F4":
                 AsLastTime(form);
+                break;
+            case "Ctrl+U" when form.Current.Words is null:
+                _typed.Text = "";
                 break;
             case "Esc":
                 Leave(form);

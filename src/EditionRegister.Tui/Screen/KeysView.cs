@@ -9,7 +9,26 @@ namespace EditionRegister.Tui.Screen;
 /// <summary>The keys that work now; each can be clicked too.</summary>
 internal sealed class KeysView(House house, Pen pen) : Canvas(pen)
 {
-    public const int Rows = 2;
+    private const int Least = 2;
+
+    /// <summary>Lines it takes: as many as the page's keys need, up to what a screen of that height can spare.</summary>
+    public int RowsFor(int width, int height)
+    {
+        var most = height >= 30 ? 4 : 3;
+        List<(string, string)> left = [.. house.Page.Keys.Select(key => (key.Key, key.Does))];
+        var rows = 1;
+
+        while (left.Count > 0 && rows < most)
+        {
+            left = left[Math.Max(1, Fitting(left, width))..];
+            rows++;
+        }
+
+        return _rows = house.Asking is null && !house.Page.IsTyping ? Math.Max(Least, rows) : _rows;
+    }
+
+    // What is asked over a page leaves the page where it was.
+    private int _rows = Least;
 
     private readonly List<(int Row, int From, int To, string Key)> _places = [];
 
@@ -23,7 +42,7 @@ internal sealed class KeysView(House house, Pen pen) : Canvas(pen)
             Question => [Line.Of("Press the key of an answer. Esc changes nothing.", Tone.Quiet)],
             Choice => [Keys(0, [("Enter", "pick"), ("Esc", "leave")], width)],
             _ when house.Page.IsTyping => [Line.Of("Letters find as you type them.   ", Tone.Quiet), Keys(1, [("Enter", "back to the list"), ("Esc", "show all again")], width)],
-            _ => [.. OfPage(width)],
+            _ => [.. OfPage(width, height)],
         };
     }
 
@@ -45,23 +64,29 @@ internal sealed class KeysView(House house, Pen pen) : Canvas(pen)
         return true;
     }
 
-    private IEnumerable<Line> OfPage(int width)
+    /// <summary>The page's own keys over one line or more, those that work everywhere on the last; what finds no room is told by <c>?</c>.</summary>
+    private IEnumerable<Line> OfPage(int width, int height)
     {
-        List<(string, string)> page = [.. house.Page.Keys.Select(key => (key.Key, key.Does))];
+        List<(string, string)> left = [.. house.Page.Keys.Select(key => (key.Key, key.Does))];
         List<(string, string)> everywhere = [.. house.Everywhere()];
-        var fit = Fitting(page, width);
 
-        yield return Keys(0, page[..fit], width);
-
-        // What the first line has no room for goes before what works everywhere, as far as it goes; ? tells the rest.
-        var spare = page[fit..].Where(key => Fitting([key, .. everywhere], width) > everywhere.Count).Take(1).ToList();
-
-        while (spare.Count > 0 && spare.Count < page.Count - fit && Fitting([.. page[fit..(fit + spare.Count + 1)], .. everywhere], width) > everywhere.Count + spare.Count)
+        for (var row = 0; row < height - 1; row++)
         {
-            spare = page[fit..(fit + spare.Count + 1)];
+            var fit = Fitting(left, width);
+
+            yield return Keys(row, left[..fit], width);
+
+            left = left[fit..];
         }
 
-        yield return Keys(1, [.. spare, .. everywhere], width);
+        var spare = left.Count;
+
+        while (spare > 0 && Fitting([.. left[..spare], .. everywhere], width) < everywhere.Count + spare)
+        {
+            spare--;
+        }
+
+        yield return Keys(height - 1, [.. left[..spare], .. everywhere], width);
     }
 
     private static List<(string, string)> OfForm(Form form)

@@ -69,11 +69,12 @@ internal sealed class MainWindow : Window
         }
 
         var said = _message.RowsFor(width);
-        var body = height - HeadView.Rows - said - KeysView.Rows;
+        var keys = _keys.RowsFor(width, height);
+        var body = height - HeadView.Rows - said - keys;
         Put(_head, 0, 0, width, HeadView.Rows);
         Put(_body, 0, HeadView.Rows, width, body);
-        Put(_message, 0, height - KeysView.Rows - said, width, said);
-        Put(_keys, 0, height - KeysView.Rows, width, KeysView.Rows);
+        Put(_message, 0, height - keys - said, width, said);
+        Put(_keys, 0, height - keys, width, keys);
         ArrangeAsking(width, HeadView.Rows, body);
         SetNeedsDraw();
     }

@@ -29,7 +29,7 @@ internal sealed class Palette(bool hasColour)
 
         return new Scheme(plain)
         {
-            Normal = plain, HotNormal = plain, Focus = plain, HotFocus = plain, Active = typed, HotActive = typed,
+            Normal = plain, HotNormal = plain, Focus = plain, HotFocus = plain, Active = Of(Tone.Here), HotActive = typed,
             Highlight = plain, Editable = typed, ReadOnly = plain, Disabled = plain,
         };
     }
