@@ -116,13 +116,14 @@ public sealed class AppTests : IDisposable
     }
 
     [Fact]
-    public void Shows_the_help_when_nothing_is_asked()
+    public void Shows_the_help_when_nothing_is_asked_and_nobody_watches()
     {
         var code = _cli.Run();
-        var unasked = _cli.Output.ToString();
+        var (unasked, said) = (_cli.Output.ToString(), _cli.Error.ToString());
         _cli.Run("--help");
 
-        Assert.Equal(0, code);
+        Assert.Equal(2, code);
+        Assert.Equal("There is no terminal here to show the register on. Every job is also a command:\n", said);
         Assert.Equal(_cli.Output.ToString(), unasked);
         Assert.StartsWith("Keeps a true register of numbered hand-printed sheets.\n", unasked, StringComparison.Ordinal);
     }

@@ -14,6 +14,9 @@ internal sealed class Field
 
     public string Text { get; set; }
 
+    /// <summary>It has been come past: what is wrong with it may be pointed at.</summary>
+    public bool WasLeft { get; set; }
+
     /// <summary>What stood there when the form opened.</summary>
     public string AsGiven { get; }
 

@@ -58,6 +58,7 @@ internal sealed class Form(string title, IReadOnlyList<Field> fields, Func<Form,
     /// <summary>To the next field, or false where this is the last.</summary>
     public bool Next()
     {
+        Current.WasLeft = true;
         Problem = Current.Problem();
 
         if (At == Fields.Count - 1)
@@ -76,6 +77,7 @@ internal sealed class Form(string title, IReadOnlyList<Field> fields, Func<Form,
             return false;
         }
 
+        Current.WasLeft = true;
         At--;
         return true;
     }

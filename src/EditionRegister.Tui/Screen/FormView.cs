@@ -89,7 +89,7 @@ internal sealed class FormView : Canvas
     private static Line Row(Form form, Field field, int at)
     {
         var isHere = at == form.At;
-        var isWrong = !isHere && field.Answer is not null && field.Problem() is not null;
+        var isWrong = !isHere && field.WasLeft && field.Problem() is not null;
         var label = Line.Of(isHere ? "› " : isWrong ? "! " : "  ", isWrong ? Tone.Bad : Tone.Plain).Then(TextWidth.Pad(TextWidth.Cut(field.Label, LabelColumns(form)), LabelColumns(form)), isHere ? Tone.Strong : Tone.Quiet).Then(" ");
 
         return field.Words is null ? label.Then(field.Text)
@@ -101,10 +101,11 @@ internal sealed class FormView : Canvas
 
     private static List<Line> Above(Form form, int width) => form.About.Count == 0 ? [] : [.. form.About.SelectMany(line => Wrap.Of(line, Math.Max(1, width - 4))).Select(line => (Line)line), Line.Empty];
 
-    private List<Line> Below(Form form, int width)
+    private List<Line> Below(Form form, int width) => [Scrolled(form), .. Under(form, Math.Max(1, width - 4))];
+
+    private List<Line> Under(Form form, int inner)
     {
-        var inner = Math.Max(1, width - 4);
-        List<Line> lines = [Line.Empty];
+        List<Line> lines = [];
         lines.Add(form.Current.Form.Length > 0 && form.Current.Words is null ? Line.Of("  " + form.Current.Form, Tone.Quiet) : Line.Empty);
         lines.Add(Known(form, inner));
 
@@ -126,6 +127,20 @@ internal sealed class FormView : Canvas
         return lines;
     }
 
+    /// <summary>Says that there are fields beyond those in sight.</summary>
+    private Line Scrolled(Form form)
+    {
+        var (above, below) = (FirstShown(form), form.Fields.Count - FirstShown(form) - FieldRows(form));
+
+        return (above, below) switch
+        {
+            (<= 0, <= 0) => Line.Empty,
+            (_, <= 0) => Line.Of($"    {Counted.Of(above, "field")} more above", Tone.Quiet),
+            (<= 0, _) => Line.Of($"    {Counted.Of(below, "field")} more below", Tone.Quiet),
+            _ => Line.Of($"    {Counted.Of(above, "field")} more above, {below} below", Tone.Quiet),
+        };
+    }
+
     private static Line Known(Form form, int width)
     {
         var known = form.Suggestions();
@@ -145,7 +160,7 @@ internal sealed class FormView : Canvas
         return line;
     }
 
-    private int FieldRows(Form form) => Math.Clamp(Viewport.Height - 2 - Above(form, Viewport.Width).Count - Below(form, Viewport.Width).Count, 1, form.Fields.Count);
+    private int FieldRows(Form form) => Math.Clamp(Viewport.Height - 2 - Above(form, Viewport.Width).Count - Under(form, Math.Max(1, Viewport.Width - 4)).Count - 1, 1, form.Fields.Count);
 
     private int FirstShown(Form form) => Math.Clamp(form.At - FieldRows(form) + 1, 0, form.Fields.Count - 1);
 
