@@ -128,7 +128,7 @@ internal sealed class FindingsPage : ListPage
         }
         else if (finding.Handle is not null)
         {
-            yield return KeyDeed.Opens("a", "accept, saying why", () => _accepting.Form(finding));
+            yield return KeyDeed.Opens("a", "accept, saying why", () => _accepting.Form(finding)) with { Explained = "Accepts the finding with a reason: it stays on record, counts no more, and returns when its facts change." };
         }
 
         yield return KeyDeed.Opens("r", "read it whole", () => new TextPageOf("a finding", "One finding whole, with what to do about it.", width => FindingInWords.Of(finding, width)));
@@ -144,7 +144,7 @@ internal sealed class FindingsPage : ListPage
 
         if (!_checking.IsUnderway)
         {
-            yield return KeyDeed.Doing("c", "check again", Check);
+            yield return KeyDeed.Doing("c", "check again", Check) with { Explained = "Checks the whole register once more. Without it that is done when you come here and something was recorded since." };
         }
     }
 

@@ -108,7 +108,10 @@ internal sealed class LogbookPage : ListPage
             yield break;
         }
 
-        yield return KeyDeed.Opens("Enter", "read it whole", () => new EntryPage(_desk, entry.N));
+        yield return KeyDeed.Opens("Enter", "read it whole", () => new EntryPage(_desk, entry.N)) with
+        {
+            Explained = "Opens the entry whole: every fact it sets, the others of its batch, its leaf and head.",
+        };
 
         if (ThingOfEntry.Key(_desk, entry.Root) is { } go)
         {
@@ -117,7 +120,10 @@ internal sealed class LogbookPage : ListPage
 
         if (_narrowing.Root is null)
         {
-            yield return KeyDeed.Doing("o", "only about this", () => NarrowTo(_narrowing with { Root = entry.Root, RootCalled = entry.Subject }));
+            yield return KeyDeed.Doing("o", "only about this", () => NarrowTo(_narrowing with { Root = entry.Root, RootCalled = entry.Subject })) with
+            {
+                Explained = "Shows only the entries that are about the same thing: the history of one work, person or place.",
+            };
         }
 
         if (here.IsReadInStanding)
@@ -128,18 +134,18 @@ internal sealed class LogbookPage : ListPage
 
     private IEnumerable<KeyDeed> KeysOfList()
     {
-        yield return new KeyDeed("f", "look for entries", async () => await NarrowForm.OpenAsync(_desk, _narrowing, NarrowTo));
+        yield return new KeyDeed("f", "look for entries", async () => await NarrowForm.OpenAsync(_desk, _narrowing, NarrowTo)) { Explained = "Asks for days, a person and words, and shows only the entries that fit all of them." };
 
         if (IsWhole)
         {
-            yield return KeyDeed.Opens("d", "go to a day", () => DayForm.Open(GoToAsync));
+            yield return KeyDeed.Opens("d", "go to a day", () => DayForm.Open(GoToAsync)) with { Explained = "Asks for a day and goes to the last entry of it, or the nearest before." };
         }
         else
         {
             yield return KeyDeed.Doing("a", "show all again", ShowAll);
         }
 
-        yield return KeyDeed.Doing("c", "check again", () => _proving.Begin(_all));
+        yield return KeyDeed.Doing("c", "check again", () => _proving.Begin(_all)) with { Explained = "Recomputes every hash of the logbook once more, from the first entry on." };
     }
 
     private void ShowAll()
