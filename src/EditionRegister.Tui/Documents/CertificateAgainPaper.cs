@@ -12,8 +12,8 @@ internal sealed class CertificateAgainPaper() : Paper("r", "certificates: print 
         var none = certificates.Count(certificate => certificate.Statement is null);
 
         return new PreviewLeaves(
-            none == 0 ? "As they were issued, word for word. Printing again issues nothing." : $"For {Counted.Figure(none)} of {Counted.Sheets(certificates.Count)} there is none to print, and then none is written.",
-            [.. certificates.OrderBy(certificate => certificate.Statement is not null).Select(certificate => new PreviewLeaf(certificate.Code, width => CertificateText.Of(certificate, width)))]);
+            none == 0 ? "As they were issued, word for word. Printing again issues nothing." : $"For {Counted.Figure(none)} of {Counted.Sheets(certificates.Count)} there is none to print, and then none is written.{CertificateText.LeaveOut(none, certificates.Count)}",
+            CertificateText.Leaves(certificates));
     }
 
     public override async Task<Written> WriteAsync(Desk desk, PaperOrder order)

@@ -15,8 +15,8 @@ internal sealed class CertificatePaper(string key, string name, bool supersede) 
         var refused = certificates.Count(certificate => certificate.Statement is null);
 
         return new PreviewLeaves(
-            refused == 0 ? "As they will be issued: nothing is issued yet." : $"{Counted.Figure(refused)} of {Counted.Of(certificates.Count, "certificate")} cannot be issued, and then none is.",
-            [.. certificates.OrderBy(certificate => certificate.Statement is not null).Select(certificate => new PreviewLeaf(certificate.Code, width => CertificateText.Of(certificate, width)))]);
+            refused == 0 ? "As they will be issued: nothing is issued yet." : $"{Counted.Figure(refused)} of {Counted.Of(certificates.Count, "certificate")} cannot be issued, and then none is.{CertificateText.LeaveOut(refused, certificates.Count)}",
+            CertificateText.Leaves(certificates));
     }
 
     public override async Task<Written> WriteAsync(Desk desk, PaperOrder order)

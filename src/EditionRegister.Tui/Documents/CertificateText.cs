@@ -8,7 +8,17 @@ namespace EditionRegister.Tui.Documents;
 /// <summary>A certificate in lines of text, in the order in which it stands on paper.</summary>
 internal static class CertificateText
 {
-    public static IEnumerable<Line> Of(CertificatePreview certificate, int width) =>
+    /// <summary>What cannot be made stands first, so that it is not overlooked.</summary>
+    public static IReadOnlyList<PreviewLeaf> Leaves(IEnumerable<CertificatePreview> certificates) =>
+    [
+        .. certificates.OrderBy(certificate => certificate.Statement is not null)
+            .Select(certificate => new PreviewLeaf(certificate.Code, width => Of(certificate, width), certificate.Statement is not null)),
+    ];
+
+    /// <summary>How to go on with the others, where there are any.</summary>
+    public static string LeaveOut(int refused, int all) => refused < all ? $" o leaves {(refused == 1 ? "it" : "them")} out." : "";
+
+    private static IEnumerable<Line> Of(CertificatePreview certificate, int width) =>
         certificate.Statement is { } statement ? Of(statement, certificate.Head, width) : Wrap.Of(certificate.Refusal ?? "", width).Select(line => Line.Of(line, Tone.Bad));
 
     private static IEnumerable<Line> Of(CertificateStatement statement, LogbookHead? head, int width)

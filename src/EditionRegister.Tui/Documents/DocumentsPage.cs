@@ -41,7 +41,7 @@ internal sealed class DocumentsPage(Desk desk, ChosenSheets? given = null) : Lis
     [
         new("Enter", "change this step", () => _steps.Count == 0 ? Task.FromResult<Opening?>(null) : _steps[Current].Change()),
         .. IsReady ? Ready() : [],
-        .. _steps.Select(step => new KeyDeed(step.Key, step.Does, step.Change)),
+        .. _steps.Select(step => new KeyDeed(step.Key, step.Does, step.Change) { Explained = step.Explained }),
         .. desk.Written.Latest.Count > 0 ? [KeyDeed.Opens("f", "files written", () => Files())] : (KeyDeed[])[],
     ];
 
@@ -73,21 +73,21 @@ internal sealed class DocumentsPage(Desk desk, ChosenSheets? given = null) : Lis
 
     private IEnumerable<Step> Steps()
     {
-        yield return new Step("s", "sheets", "Which sheets", Chosen is { } chosen ? $"{chosen.Called}{(_seen.Codes.Count > 0 ? $": {Counted.Sheets(_seen.Codes.Count)}" : "")}" : "none yet", () =>
+        yield return new Step("s", "sheets", "Which sheets", Chosen is { } chosen ? $"{chosen.Called}{(_seen.Codes.Count > 0 ? $": {Counted.Sheets(_seen.Codes.Count)}" : "")}" : "none yet", "Chooses the sheets: the marked ones, those of an edition, a place or a show, some by code, or all.", () =>
             Task.FromResult<Opening?>(WhichSheets.Ask(desk, "Papers of which sheets?", picked => { _chosen = picked.Chosen; return Task.FromResult(new Saved("")); })));
-        yield return new Step("k", "kind of paper", "What", _paper.Name, () => Task.FromResult<Opening?>(new Choice("What is to be made of them?", [.. Paper.All.Select(paper => Choosable.Opens(paper.Key, paper.Name, () => Take(paper)))])));
+        yield return new Step("k", "kind of paper", "What", _paper.Name, "Chooses what is made of them: certificates, labels, pencil lines, an inventory.", () => Task.FromResult<Opening?>(new Choice("What is to be made of them?", [.. Paper.All.Select(paper => Choosable.Opens(paper.Key, paper.Name, () => Take(paper)))])));
 
         if (_paper.IsOnLabels)
         {
-            yield return new Step("l", "label sheet", "Label sheet", LabelSheet is { } sheet ? Shown(sheet) : "none", () =>
+            yield return new Step("l", "label sheet", "Label sheet", LabelSheet is { } sheet ? Shown(sheet) : "none", "Chooses the label sheet that lies in the printer.", () =>
                 Task.FromResult<Opening?>(new Choice("Which label sheet lies in the printer?", [.. _seen.LabelSheets.Select(one => Choosable.Opens(null, Shown(one), () => Take(one)))])));
-            yield return new Step("b", "begin at", "First label", _from == 1 ? "1: a whole sheet" : $"{Counted.Figure(_from)}: {Counted.Of(_from - 1, "label")} before it used already", () =>
+            yield return new Step("b", "begin at", "First label", _from == 1 ? "1: a whole sheet" : $"{Counted.Figure(_from)}: {Counted.Of(_from - 1, "label")} before it used already", "Says which label of a half-used sheet is the first that is still there.", () =>
                 Task.FromResult<Opening?>(LabelSheet is { } sheet ? new LabelPositionPage(sheet, _seen.Codes.Count, _from, from => _from = from) : null));
         }
 
         if (_paper.IsWritten)
         {
-            yield return new Step("o", "other folder", "Folder", _folder ?? _seen.Exports, () => Task.FromResult<Opening?>(FolderForm()));
+            yield return new Step("o", "other folder", "Folder", _folder ?? _seen.Exports, "Names another folder for the files.", () => Task.FromResult<Opening?>(FolderForm()));
         }
     }
 
@@ -118,10 +118,10 @@ internal sealed class DocumentsPage(Desk desk, ChosenSheets? given = null) : Lis
     }
 
     private Form FolderForm() => new("Another folder", [
-        new Field(Folder, _folder ?? "") { Form = "/home/me/papers, or empty for the register's exports folder" },
+        new Field(Folder, _folder ?? "") { Form = "/home/me/papers, or empty for the register's exports folder", Wrong = TypedPath.Wrong },
     ], form =>
     {
-        _folder = form[Folder] is { } typed ? Path.GetFullPath(typed) : null;
+        _folder = form[Folder] is { } typed ? TypedPath.Full(typed) : null;
         return Task.FromResult(new Saved($"Files go to {_folder ?? _seen.Exports}."));
     });
 
@@ -148,5 +148,5 @@ internal sealed class DocumentsPage(Desk desk, ChosenSheets? given = null) : Lis
         "Written", "What was written, and where it is: the whole path stands on a line of its own, to be copied.", width => [.. WrittenText.Of(written, width)]);
 
     /// <summary>One step: its key and what that does, its name, how it stands, and how it is changed.</summary>
-    private sealed record Step(string Key, string Does, string Name, string Value, Func<Task<Opening?>> Change);
+    private sealed record Step(string Key, string Does, string Name, string Value, string Explained, Func<Task<Opening?>> Change);
 }

@@ -46,9 +46,14 @@ internal abstract class Paper(string key, string name)
 /// <summary>A preview: what holds for all of it, and its leaves.</summary>
 /// <param name="Sum">In a sentence or two.</param>
 /// <param name="Leaves">At least one.</param>
-internal sealed record PreviewLeaves(string Sum, IReadOnlyList<PreviewLeaf> Leaves);
+internal sealed record PreviewLeaves(string Sum, IReadOnlyList<PreviewLeaf> Leaves)
+{
+    /// <summary>The sheets of which it can be made, by their codes.</summary>
+    public IReadOnlyList<string> Fitting => [.. Leaves.Where(leaf => leaf.IsMade).Select(leaf => leaf.Of)];
+}
 
 /// <summary>What one certificate, label or row will say.</summary>
 /// <param name="Of">Which one it is.</param>
 /// <param name="Text">Its lines on a screen of that many columns.</param>
-internal sealed record PreviewLeaf(string Of, Func<int, IEnumerable<Line>> Text);
+/// <param name="IsMade">Whether it can be made; else its lines say why not.</param>
+internal sealed record PreviewLeaf(string Of, Func<int, IEnumerable<Line>> Text, bool IsMade = true);

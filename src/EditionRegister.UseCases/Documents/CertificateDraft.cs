@@ -1,4 +1,3 @@
-using EditionRegister.Domain.Dates;
 using EditionRegister.Domain.Documents;
 using EditionRegister.Domain.Impressions;
 using EditionRegister.Domain.Works;
@@ -12,8 +11,6 @@ internal sealed class CertificateDraft(RegisterStore store, Domain.RegisterSetti
 {
     private readonly CertificateWording _wording = CertificateWording.Load(store.Folder.Templates);
 
-    public RecordedDate Issued { get; } = Today.Of(store);
-
     /// <param name="work">The work whole.</param>
     /// <param name="sheet">One of its impressions.</param>
     /// <param name="before">The certificate that this one takes the place of, or null.</param>
@@ -23,10 +20,10 @@ internal sealed class CertificateDraft(RegisterStore store, Domain.RegisterSetti
         CertificateConditions.Demand(work, sheet, before?.Serial);
         var serial = FormattableString.Invariant($"{sheet.ShownCode}-C{sheet.Documents.Count(document => document.Kind == "certificate") + 1}");
 
-        return CertificateComposer.Compose(work, sheet, Terms(sheet, serial, before?.Serial));
+        return CertificateComposer.Compose(work, sheet, Terms(sheet, serial, Today.Of(store).Text!, before?.Serial));
     }
 
-    private CertificateTerms Terms(Impression sheet, string serial, string? supersedes) => new()
+    private CertificateTerms Terms(Impression sheet, string serial, string issued, string? supersedes) => new()
     {
         Label = _wording.Label,
         Heading = _wording.Heading,
@@ -40,7 +37,7 @@ internal sealed class CertificateDraft(RegisterStore store, Domain.RegisterSetti
         Units = settings.Units,
         Link = Links.Of(settings, sheet),
         Serial = serial,
-        Issued = Issued.Text!,
+        Issued = issued,
         Supersedes = supersedes,
     };
 }

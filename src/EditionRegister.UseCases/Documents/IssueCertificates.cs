@@ -1,4 +1,5 @@
 using EditionRegister.Domain;
+using EditionRegister.Domain.Dates;
 using EditionRegister.Domain.Documents;
 using EditionRegister.Domain.Facts;
 using EditionRegister.Domain.Impressions;
@@ -45,7 +46,7 @@ public sealed class IssueCertificates(RegisterStore store, RegisterSettings sett
         deed.Set("document", id,
             ("kind", "certificate"), ("impression", sheet.Id), ("serial", statement.Serial), ("standing", "valid"),
             ("supersedes", before?.Id), ("statement", CertificateStatementText.Write(statement)));
-        deed.SetDate("document", id, "issued", draft.Issued);
+        deed.SetDate("document", id, "issued", RecordedDate.Read(statement.Issued));
 
         return statement.Serial;
     }

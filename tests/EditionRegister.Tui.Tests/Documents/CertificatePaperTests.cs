@@ -123,10 +123,38 @@ public sealed class CertificatePaperTests
 
         await house.PressAsync("w", "y");
 
-        Assert.Contains("1 of 2 certificates cannot be issued, and then none is.", read, StringComparison.Ordinal);
+        Assert.Contains("1 of 2 certificates cannot be issued, and then none is. o leaves it out.", read, StringComparison.Ordinal);
         Assert.Contains(refusal, read, StringComparison.Ordinal);
         Assert.Equal(refusal, house.Message);
         Assert.Null(house.Sheet(PapersHouse.Harbour, "2").ValidCertificate);
+    }
+
+    [Fact]
+    public async Task What_cannot_be_issued_is_left_out_and_the_rest_is_issued()
+    {
+        await using var house = await TestHouse.OnDemoAsync();
+        await house.PickAsync("harbour", "1-4");
+        await house.PressAsync("p");
+
+        await house.PressAsync("o");
+        var read = house.Screen();
+        await house.PressAsync("w", "y");
+
+        Assert.StartsWith("certificates: issue and write; 2 sheets of “Harbour at Low Water” 1-4\nAs they will be issued: nothing is issued yet.\n1 of 2: ", read, StringComparison.Ordinal);
+        Assert.Equal($"2 certificates issued: {house.Statement(PapersHouse.Harbour, "2").Serial}, {house.Statement(PapersHouse.Harbour, "4").Serial}.", house.Message);
+        Assert.Single(house.Sheet(PapersHouse.Harbour, "1").Documents);
+    }
+
+    [Fact]
+    public async Task Where_none_can_be_issued_nothing_is_left_to_leave_out()
+    {
+        await using var house = await TestHouse.OnDemoAsync();
+        await house.PickAsync("harbour", "1, 3");
+
+        await house.PressAsync("p");
+
+        Assert.Contains("2 of 2 certificates cannot be issued, and then none is.\n", house.Screen(), StringComparison.Ordinal);
+        Assert.DoesNotContain(house.House.Page.Keys, key => key.Key == "o");
     }
 
     [Fact]
