@@ -15,9 +15,15 @@ internal static class ImpressionText
     public static IReadOnlyList<Line> Head(ImpressionWhole whole, int width)
     {
         var name = Line.Of(whole.Name, Tone.Strong).Then($"   {whole.Seen.Impression.ShownCode}", Tone.Key);
-        var found = ImpressionFindings.InShort(whole) is { } open ? $"   ! {open}: see Findings below" : "";
 
-        return [name.Width + found.Length <= width ? name.Then(found, Tone.Bad) : name, Line.Empty];
+        if (ImpressionFindings.InShort(whole) is not { } open)
+        {
+            return [name, Line.Empty];
+        }
+
+        var found = $"! {open}: see Findings below";
+
+        return name.Width + 3 + found.Length <= width ? [name.Then("   " + found, Tone.Bad), Line.Empty] : [name, Line.Of(found, Tone.Bad), Line.Empty];
     }
 
     public static IReadOnlyList<Line> Of(ImpressionWhole whole, int width)

@@ -46,7 +46,7 @@ internal static class SellForm
             Name = "sell",
             About = [sheets.About],
             OwnEachTime = [Buyer, Standing, Price, Net, Seller, Note, SalePapers.FirstLabel],
-            Caution = "Tax, resale right and what a certificate has to disclose are the seller's own business: local law decides, and differs from place to place; ask licensed advice where in doubt.",
+            Caution = "Tax, resale right and what a certificate has to disclose are decided by local law and are yours to see to; ask licensed advice where in doubt.",
         };
     }
 
