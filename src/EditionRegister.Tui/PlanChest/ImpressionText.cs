@@ -40,9 +40,6 @@ internal static class ImpressionText
         ];
     }
 
-    /// <summary>Every entry of the work, for a page of its own.</summary>
-    public static IReadOnlyList<Line> History(IReadOnlyList<LogbookLine> history, int width) => [.. Section(Entries(history), width).Skip(1)];
-
     private static IReadOnlyList<Line> Facts(ImpressionWhole whole, int width)
     {
         var (work, sheet) = (whole.Seen.Work, whole.Seen.Impression);
@@ -64,8 +61,11 @@ internal static class ImpressionText
         return history.Count <= NewestShown ? lines : lines.Append(Line.Of($"and {Counted.Of(history.Count - NewestShown, "older entry", "older entries")}: press h", Tone.Quiet));
     }
 
+    /// <summary>2027-03-01 10:00, from the time as it is written in the logbook.</summary>
+    public static string Minute(string at) => at.Length >= 16 ? at[..16].Replace('T', ' ') : at;
+
     private static ShownTable Entries(IReadOnlyList<LogbookLine> history) => new(
         "History of the work:",
         [new("entry", IsRight: true), new("recorded (UTC)"), new("done")],
-        [.. history.Select(entry => (string[])[Counted.Figure(entry.N), entry.At.Length >= 16 ? entry.At[..16].Replace('T', ' ') : entry.At, DeedInWords.Of(entry.Deed)])]);
+        [.. history.Select(entry => (string[])[Counted.Figure(entry.N), Minute(entry.At), DeedInWords.Of(entry.Deed)])]);
 }

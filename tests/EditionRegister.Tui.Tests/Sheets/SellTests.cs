@@ -34,6 +34,7 @@ public sealed class SellTests
         Assert.Equal(
             $"1 sheet sold to Inés Vargøy for 180.00 EUR, 2027-03-01. 1 certificate issued: {code}-C1. Written to {exports}: certificate-{code}-C1.pdf. 1 label on 1 sheet. Written to {exports}: labels-{code}.pdf.",
             house.Message);
+        Assert.Equal([$"labels-{code}.pdf", $"certificate-{code}-C1.pdf"], house.House.Desk.Written.Latest.Select(Path.GetFileName));
         Assert.Equal($"{code}-C1", house.Sheet(Harbour("9")).ValidCertificate!.Serial);
         Assert.All([$"certificate-{code}-C1.pdf", $"labels-{code}.pdf"], file => Assert.Equal("%PDF-"u8, File.ReadAllBytes(Path.Combine(exports, file)).AsSpan(0, 5)));
     }

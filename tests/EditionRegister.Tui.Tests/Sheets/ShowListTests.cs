@@ -22,7 +22,7 @@ public sealed class ShowListTests
         await house.PressAsync("u");
 
         Assert.Equal("“Open studio”, exhibition", offered[0]);
-        Assert.Equal("“Print fair”, fair, 2027-04-01", offered[1]);
+        Assert.Equal("“Print fair”, fair, from 2027-04-01", offered[1]);
         Assert.Equal("2 sheets listed for “Print fair”; 2 in all.", said);
         Assert.Equal(2, listed);
         Assert.Equal("2 sheets taken off the list of “Print fair”; 0 in all.", house.Message);
