@@ -17,7 +17,7 @@ internal static class ShowsAddCommand
             var sheets = register.AddToShow.Run(line.GetValue(id)!.Value, chooser.Read(line));
             var seen = register.LookAround.Show(line.GetValue(id)!.Value);
 
-            return new Recorded(SheetSaid.Listed(sheets, seen.Show.ShownName, seen.Listed.Count), json =>
+            return new Recorded(ShowsShown.Listed(sheets, seen.Show.ShownName, seen.Listed.Count), json =>
             {
                 json.WriteNumber("show", seen.Show.Id);
                 json.WriteNumber("sheets", sheets);

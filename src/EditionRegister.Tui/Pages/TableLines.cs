@@ -37,12 +37,30 @@ internal static class TableLines
         int[] widths = [.. shown.Select(at => table.Rows.Select(row => TextWidth.Of(SafeText.Show(row[at]))).Append(TextWidth.Of(table.Columns[at].Head)).Max())];
         var over = widths.Sum() + (Gap * (widths.Length - 1)) - width;
 
-        for (; over > 0 && widths.Max() > Least; over--)
-        {
-            widths[Array.IndexOf(widths, widths.Max())]--;
-        }
+        // First at the blanks between words; only where that is not enough inside words too.
+        int[] words = [.. shown.Select(at => table.Rows.SelectMany(row => row[at].Split(' ')).Max(word => TextWidth.Of(SafeText.Show(word))))];
+        over = Narrow(widths, words, over);
+        Narrow(widths, new int[widths.Length], over);
 
         return widths;
+    }
+
+    /// <summary>Takes columns from the widest, never below what each needs at least; answers how many are still too many.</summary>
+    private static int Narrow(int[] widths, int[] least, int over)
+    {
+        for (; over > 0; over--)
+        {
+            var widest = Enumerable.Range(0, widths.Length).Where(at => widths[at] > Math.Max(Least, least[at])).OrderByDescending(at => widths[at]).FirstOrDefault(-1);
+
+            if (widest < 0)
+            {
+                break;
+            }
+
+            widths[widest]--;
+        }
+
+        return over;
     }
 
     private static string Joined(IEnumerable<string> cells) => string.Join(new string(' ', Gap), cells).TrimEnd(' ');

@@ -48,7 +48,7 @@ internal sealed class ImpressionPage(Desk desk, string code) : TextPage
         var (before, after) = ImpressionNeighbours.Of(work, sheet);
 
         yield return KeyDeed.Opens("b", "see its work", () => new GoTo(RoomName.Bench, new WorkPage(desk, work.Id))) with { Explained = "Goes to the Bench, to the work this sheet is of: its blocks, print runs and editions." };
-        yield return KeyDeed.Opens("h", "see its history", () => History(whole)) with { Explained = "Lists every entry of the logbook about the work, newest first." };
+        yield return KeyDeed.Opens("h", "see its history", () => new ImpressionHistoryPage(desk, work)) with { Explained = "Lists every entry of the logbook about the work, newest first; each opens whole." };
 
         if (before is not null)
         {
@@ -71,9 +71,4 @@ internal sealed class ImpressionPage(Desk desk, string code) : TextPage
     {
         Explained = key == "Left" ? "Turns to the sheet with the number before in this edition." : "Turns to the sheet with the next number of this edition.",
     };
-
-    private static TextPageOf History(ImpressionWhole whole) => new(
-        "history",
-        "Every entry of the logbook about the work this sheet is of, newest first. Entries are never changed; what was mistyped is put right by a later one.",
-        width => ImpressionText.History(whole.Seen.History, width));
 }

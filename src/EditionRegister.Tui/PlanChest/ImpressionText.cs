@@ -15,9 +15,15 @@ internal static class ImpressionText
     public static IReadOnlyList<Line> Head(ImpressionWhole whole, int width)
     {
         var name = Line.Of(whole.Name, Tone.Strong).Then($"   {whole.Seen.Impression.ShownCode}", Tone.Key);
-        var found = ImpressionFindings.InShort(whole) is { } open ? $"   ! {open}: see Findings below" : "";
 
-        return [name.Width + found.Length <= width ? name.Then(found, Tone.Bad) : name, Line.Empty];
+        if (ImpressionFindings.InShort(whole) is not { } open)
+        {
+            return [name, Line.Empty];
+        }
+
+        var found = $"! {open}: see Findings below";
+
+        return name.Width + 3 + found.Length <= width ? [name.Then("   " + found, Tone.Bad), Line.Empty] : [name, Line.Of(found, Tone.Bad), Line.Empty];
     }
 
     public static IReadOnlyList<Line> Of(ImpressionWhole whole, int width)
@@ -33,9 +39,6 @@ internal static class ImpressionText
             .. Newest(whole.Seen.History, width),
         ];
     }
-
-    /// <summary>Every entry of the work, for a page of its own.</summary>
-    public static IReadOnlyList<Line> History(IReadOnlyList<LogbookLine> history, int width) => [.. Section(Entries(history), width).Skip(1)];
 
     private static IReadOnlyList<Line> Facts(ImpressionWhole whole, int width)
     {
@@ -58,8 +61,11 @@ internal static class ImpressionText
         return history.Count <= NewestShown ? lines : lines.Append(Line.Of($"and {Counted.Of(history.Count - NewestShown, "older entry", "older entries")}: press h", Tone.Quiet));
     }
 
+    /// <summary>2027-03-01 10:00, from the time as it is written in the logbook.</summary>
+    public static string Minute(string at) => at.Length >= 16 ? at[..16].Replace('T', ' ') : at;
+
     private static ShownTable Entries(IReadOnlyList<LogbookLine> history) => new(
         "History of the work:",
         [new("entry", IsRight: true), new("recorded (UTC)"), new("done")],
-        [.. history.Select(entry => (string[])[Counted.Figure(entry.N), entry.At.Length >= 16 ? entry.At[..16].Replace('T', ' ') : entry.At, DeedInWords.Of(entry.Deed)])]);
+        [.. history.Select(entry => (string[])[Counted.Figure(entry.N), Minute(entry.At), DeedInWords.Of(entry.Deed)])]);
 }

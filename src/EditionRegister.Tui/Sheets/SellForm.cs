@@ -1,6 +1,7 @@
 using EditionRegister.Domain.Chains;
 using EditionRegister.Tui.Asking;
 using EditionRegister.Tui.Hall;
+using EditionRegister.Tui.Pages;
 using EditionRegister.UseCases.Moves;
 
 namespace EditionRegister.Tui.Sheets;
@@ -19,8 +20,9 @@ internal static class SellForm
     private const string Seller = "Seller";
     private const string Note = "Note";
 
-    public static Form Of(Desk desk, SheetsAtHand sheets)
+    public static async Task<Opening?> OfAsync(Desk desk, SheetsAtHand sheets)
     {
+        var labelSheets = await SalePapers.LabelSheetsAsync(desk);
         var buyer = Known.Person(Buyer, sheets, "who bought: Inés Vargøy");
         var isNew = Newcomer.Field(Standing, buyer, mayBeUnknown: true);
         var currency = MoneyFields.Currency(Currency, sheets.Same(sheet => sheet.AskingCurrency).Value ?? sheets.Settings.Currency);
@@ -35,7 +37,7 @@ internal static class SellForm
                 currency,
                 Field.YesNo(Collected, true),
                 Fields.Today(Date, desk.Today),
-                .. SalePapers.Fields(),
+                .. SalePapers.Fields(labelSheets),
                 MoneyFields.Amount(Net, currency, "what the owner receives; empty where the consignee's share says so"),
                 Known.Person(Agent, sheets, "who sold for the owner; empty is the consignee who has it, or nobody"),
                 Known.Person(Seller, sheets, "the owner who sells; empty is the maker"),
@@ -46,7 +48,7 @@ internal static class SellForm
             Name = "sell",
             About = [sheets.About],
             OwnEachTime = [Buyer, Standing, Price, Net, Seller, Note, SalePapers.FirstLabel],
-            Caution = "Tax, resale right and what a certificate has to disclose are the seller's own business: local law decides, and differs from place to place; ask licensed advice where in doubt.",
+            Caution = "Tax, resale right and what a certificate has to disclose are decided by local law and are yours to see to; ask licensed advice where in doubt.",
         };
     }
 

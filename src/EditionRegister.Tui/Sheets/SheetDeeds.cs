@@ -17,7 +17,7 @@ internal static class SheetDeeds
     {
         return chosen() is null ? [] :
         [
-            Deed("s", "sell", "Records a sale: to whom, for how much; with a certificate and a label in the same go where you want them.", SellForm.Of),
+            new KeyDeed("s", "sell", () => MeantAsync(SellForm.OfAsync)) { Explained = "Records a sale: to whom, for how much; with a certificate and a label in the same go where you want them." },
             Deed("m", "put away", "Puts sheets away in a drawer or another place; a place that is new can be made on the way.", PutAwayForm.Of),
             Deed("c", "consign", "Gives sheets to a gallery or somebody else to sell: they stay their owner's.", ConsignForm.Of),
             Deed("r", "take back home", "Records that sheets came back from whoever had them.", ReturnForm.Of),

@@ -36,7 +36,7 @@ internal sealed record SheetsAtHand(string Called, IReadOnlyList<ChosenOfWork> W
         {
             if (IsOne)
             {
-                return $"1 sheet, {First.Sheet.ShownCode}: {WhereInWords.Of(First.Work, First.Sheet)}; it belongs to {WhereInWords.OwnerOf(First.Work, First.Sheet)}.";
+                return $"{First.Sheet.ShownCode}, {WhereInWords.Of(First.Work, First.Sheet)}; belongs to {WhereInWords.OwnerOf(First.Work, First.Sheet)}.";
             }
 
             var places = Pairs.GroupBy(pair => WhereInWords.Of(pair.Work, pair.Sheet)).ToList();

@@ -21,7 +21,7 @@ internal static class ShowChoice
 
         return new Choice(
             $"List {sheets.Called} for",
-            [.. shows.Reverse().Select(show => new Choosable(null, Shown(show), () => AddAsync(desk, sheets, show)))]);
+            [.. shows.Reverse().Select(show => new Choosable(null, ShowsShown.Of(show), () => AddAsync(desk, sheets, show)))]);
     }
 
     private static async Task<Opening?> AddAsync(Desk desk, SheetsAtHand sheets, Show show)
@@ -31,20 +31,16 @@ internal static class ShowChoice
             {
                 var count = register.AddToShow.Run(show.Id, sheets.ByCode);
 
-                return SheetSaid.Listed(count, show.ShownName, register.LookAround.Show(show.Id).Listed.Count);
+                return ShowsShown.Listed(count, show.ShownName, register.LookAround.Show(show.Id).Listed.Count);
             }),
             Tone.Good);
         desk.Undo = new Undoing("the listing", () => desk.Store.Do(register =>
         {
             var count = register.RemoveFromShow.Run(show.Id, sheets.ByCode);
 
-            return SheetSaid.TakenOff(count, show.ShownName, register.LookAround.Show(show.Id).Listed.Count);
+            return ShowsShown.TakenOff(count, show.ShownName, register.LookAround.Show(show.Id).Listed.Count);
         }));
 
         return null;
     }
-
-    /// <summary>“Open studio 2026”, sale, 2026-06-12.</summary>
-    private static string Shown(Show show) =>
-        string.Join(", ", new[] { $"“{show.ShownName}”", show.Kind == "other" ? null : show.Kind, show.Opens.Text }.OfType<string>());
 }

@@ -42,12 +42,5 @@ public static class SheetSaid
         return $"{Counted.Sheets(sheets)}: {string.Join(", ", said.OfType<string>())}.";
     }
 
-    /// <param name="sheets">How many.</param>
-    /// <param name="show">What the show is called.</param>
-    /// <param name="all">How many it lists now.</param>
-    public static string Listed(int sheets, string show, int all) => $"{Counted.Sheets(sheets)} listed for “{show}”; {Counted.Figure(all)} in all.";
-
-    public static string TakenOff(int sheets, string show, int all) => $"{Counted.Sheets(sheets)} taken off the list of “{show}”; {Counted.Figure(all)} in all.";
-
     private static string Each(int sheets) => sheets > 1 ? " each" : "";
 }
