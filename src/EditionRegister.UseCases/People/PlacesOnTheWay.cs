@@ -26,7 +26,13 @@ internal sealed class PlacesOnTheWay(Writing writing)
             if (!_places.TryGetValue(key, out var id))
             {
                 id = writing.NewId("place");
-                writing.On(Root.Place(id)).Set("place", id, ("name", name), ("inside", inside), ("keeper", keeps), ("note", at == names.Count - 1 ? note : null));
+                writing.On(Root.Place(id)).Set("place", id, ("name", name), ("inside", inside), ("keeper", keeps));
+
+                if (note is not null && at == names.Count - 1)
+                {
+                    writing.On(Root.Place(id)).Set("place", id, ("note", note));
+                }
+
                 _places.Add(key, id);
                 keeps = null;
             }
