@@ -8,6 +8,7 @@ namespace EditionRegister.Tui.Documents;
 /// <summary>A paper before it is written, leaf by leaf; once it is written, where it is.</summary>
 internal sealed class PreviewPage(Desk desk, Paper paper, PaperOrder first, PreviewLeaves leaves) : TextPage
 {
+    private readonly string _called = first.Chosen.Called;
     private PaperOrder _order = first;
     private PreviewLeaves _preview = leaves;
     private int _at;
@@ -40,7 +41,7 @@ internal sealed class PreviewPage(Desk desk, Paper paper, PaperOrder first, Prev
     private async Task<Opening?> LeaveOutAsync()
     {
         var codes = _order.Codes.Where(_preview.Fitting.Contains).ToList();
-        _order = _order with { Codes = codes, Chosen = new ChosenSheets(new ImpressionChoice { Sheets = string.Join(", ", codes) }, $"{Counted.Sheets(codes.Count)} of {first.Chosen.Called}") };
+        _order = _order with { Codes = codes, Chosen = new ChosenSheets(new ImpressionChoice { Sheets = string.Join(", ", codes) }, $"{Counted.Sheets(codes.Count)} of {_called}") };
         (_preview, _at) = (await paper.PreviewAsync(desk, _order), 0);
 
         return null;

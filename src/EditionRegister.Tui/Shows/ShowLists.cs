@@ -50,7 +50,7 @@ internal static class ShowLists
         var sheets = register.AddToShow.Run(show, Choice(codes));
         var seen = register.LookAround.Show(show);
 
-        return SheetSaid.Listed(sheets, seen.Show.ShownName, seen.Listed.Count);
+        return ShowsShown.Listed(sheets, seen.Show.ShownName, seen.Listed.Count);
     }
 
     private static string Remove(Register register, long show, IReadOnlyList<string> codes)
@@ -58,6 +58,6 @@ internal static class ShowLists
         var sheets = register.RemoveFromShow.Run(show, Choice(codes));
         var seen = register.LookAround.Show(show);
 
-        return SheetSaid.TakenOff(sheets, seen.Show.ShownName, seen.Listed.Count);
+        return ShowsShown.TakenOff(sheets, seen.Show.ShownName, seen.Listed.Count);
     }
 }

@@ -12,6 +12,10 @@ public static class ShowsShown
 
     public static string PutRight(Show show) => $"Show {Counted.Figure(show.Id)} put right: {Of(show)}.";
 
+    public static string Listed(int sheets, string show, int all) => $"{Counted.Sheets(sheets)} listed for “{show}”; {Counted.Figure(all)} in all.";
+
+    public static string TakenOff(int sheets, string show, int all) => $"{Counted.Sheets(sheets)} taken off the list of “{show}”; {Counted.Figure(all)} in all.";
+
     /// <summary>2026-06-12 to 2026-06-14; null where neither is known.</summary>
     public static string? When(Show show) => (show.Opens.Text, show.Closes.Text) switch
     {
