@@ -15,7 +15,18 @@ internal sealed class KeptMarks(Desk desk, Func<IReadOnlyList<KeptRow>> rows, Fu
 {
     public string Said => Marked is { Count: > 0 } marked ? $"{Counted.Figure(marked.Count)} marked here" : "";
 
-    public IEnumerable<KeyDeed> Keys(Action moveOn)
+    /// <param name="moveOn">Puts the cursor on the next row, once one is marked.</param>
+    /// <param name="first">The key of the deed on sheets that is most wanted here.</param>
+    /// <param name="own">The deeds of the page itself.</param>
+    public IEnumerable<KeyDeed> Keys(Action moveOn, string first, IReadOnlyList<KeyDeed> own)
+    {
+        // Editing is about whoever or whatever the page is of, and documents about all of the list where nothing is marked.
+        List<KeyDeed> deeds = [.. SheetDeeds.Keys(desk, Chosen).Where(deed => deed.Key is not ("e" or "d"))];
+
+        return [.. Mark(moveOn), .. deeds.Where(deed => deed.Key == first), .. Papers(), .. own, .. deeds.Where(deed => deed.Key != first)];
+    }
+
+    private IEnumerable<KeyDeed> Mark(Action moveOn)
     {
         if (here()?.Code is { } code)
         {
@@ -24,18 +35,13 @@ internal sealed class KeptMarks(Desk desk, Func<IReadOnlyList<KeptRow>> rows, Fu
                 Explained = "Marks the sheet for what is done next, or takes the mark away. What you do then is done to all marked sheets of this list.",
             };
         }
+    }
 
-        if (Chosen() is not null)
-        {
-            foreach (var deed in SheetDeeds.Keys(desk, Chosen))
-            {
-                yield return deed;
-            }
-        }
-
+    private IEnumerable<KeyDeed> Papers()
+    {
         if (Codes.Count > 0)
         {
-            yield return KeyDeed.Opens("d", "documents", Papers) with { Explained = "Certificates, labels and lists of the marked sheets; of all of this list where none is marked." };
+            yield return KeyDeed.Opens("d", "documents", OpenPapers) with { Explained = "Certificates, labels and lists of the marked sheets; of all of this list where none is marked." };
         }
     }
 
@@ -51,7 +57,7 @@ internal sealed class KeptMarks(Desk desk, Func<IReadOnlyList<KeptRow>> rows, Fu
 
     private ChosenSheets? Chosen() => (Marked is { Count: > 0 } marked ? marked : here()?.Code is { } code ? [code] : []) is { Count: > 0 } codes ? Called(codes) : null;
 
-    private Opening Papers()
+    private Opening OpenPapers()
     {
         var chosen = Marked is { Count: > 0 } marked ? Called(marked) : new ChosenSheets(OfCodes(Codes), $"{Counted.Sheets(Codes.Count)} {whose()}");
 
@@ -60,7 +66,7 @@ internal sealed class KeptMarks(Desk desk, Func<IReadOnlyList<KeptRow>> rows, Fu
 
     private ChosenSheets Called(List<string> codes) => new(
         OfCodes(codes),
-        codes is [var one] && rows().First(row => row.Code == one) is var row ? $"{row.Title} {row.Number}" : $"{Counted.Sheets(codes.Count)} {whose()}");
+        codes is [var one] && rows().First(row => row.Code == one) is var row ? $"“{row.Title}” {row.Number}" : $"{Counted.Sheets(codes.Count)} {whose()}");
 
     private static ImpressionChoice OfCodes(List<string> codes) => new() { Sheets = string.Join(", ", codes) };
 }

@@ -35,7 +35,7 @@ internal static class PersonForm
         Field.OneOf(Namesake, ["no", "yes"]),
     ], form => RecordAsync(desk, form))
     {
-        About = ["Protected is a pupil, or anyone whose name is not for everybody. A namesake is somebody else of a name that is here already."],
+        About = ["Protected: a pupil, or anyone whose name is not for everybody."],
         OwnEachTime = [Name, Wording, ClassCode, Contact, Note, Namesake],
         Caution = AddressBookSaid.AboutPupils,
     };
@@ -60,7 +60,8 @@ internal static class PersonForm
     {
         Form = form,
         IsNeeded = given.Length > 0,
-        Known = typed => [.. Policies.Where(policy => policy != typed && policy.StartsWith(typed.Trim(), StringComparison.Ordinal))],
+        // Behind a whole word all the others, for going through them.
+        Known = typed => [.. Policies.Where(policy => policy != typed && (Policies.Contains(typed) || policy.StartsWith(typed.Trim(), StringComparison.Ordinal)))],
         Wrong = typed => PublicNamePolicy.Words.Contains(typed) ? null : $"“{typed}” is no way to show a name in public. The ways are {string.Join(", ", PublicNamePolicy.Words)}.",
     };
 

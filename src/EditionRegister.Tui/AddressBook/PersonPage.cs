@@ -38,8 +38,7 @@ internal sealed class PersonPage : ListPage
     public override IReadOnlyList<KeyDeed> Keys => _seen is not { } seen ? [] :
     [
         .. Here is { } here ? [KeyDeed.Opens("Enter", here.Code is null ? "open the work" : "open the sheet", () => here.Open())] : (KeyDeed[])[],
-        .. _marks.Keys(() => Current++),
-        KeyDeed.Opens("e", "edit", () => PersonForm.Edit(_desk, seen.Person)) with { Explained = "Puts right what is recorded of them." },
+        .. _marks.Keys(() => Current++, "r", [KeyDeed.Opens("e", "edit", () => PersonForm.Edit(_desk, seen.Person)) with { Explained = "Puts right what is recorded of them." }]),
     ];
 
     private string Name => _seen?.Person.FullName ?? $"Person {Counted.Figure(_person)}";

@@ -38,9 +38,11 @@ internal sealed class PlacePage : ListPage
     public override IReadOnlyList<KeyDeed> Keys => _seen is not { } seen ? [] :
     [
         .. Here is { } here ? [KeyDeed.Opens("Enter", here.Code is null ? "open the place" : "open the sheet", () => here.Open())] : (KeyDeed[])[],
-        .. _marks.Keys(() => Current++),
-        new("n", "record one inside", () => PlaceForm.NewAsync(_desk, seen.Listed.Path)),
-        new("e", "edit", () => PlaceForm.EditAsync(_desk, _place)) { Explained = "Puts right its name, who keeps it, or its note." },
+        .. _marks.Keys(() => Current++, "m",
+        [
+            new("e", "edit", () => PlaceForm.EditAsync(_desk, _place)) { Explained = "Puts right its name, who keeps it, or its note." },
+            new("n", "record one inside", () => PlaceForm.NewAsync(_desk, seen.Listed.Path)) { Explained = "Records a place inside this one." },
+        ]),
     ];
 
     private KeptRow? Here => _rows.Count > 0 ? _rows[Current] : null;

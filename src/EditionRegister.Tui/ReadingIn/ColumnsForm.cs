@@ -28,11 +28,19 @@ internal static class ColumnsForm
 
     private static Field FieldOf(ColumnMatch match) => new(match.Header, match.Column?.Name ?? "")
     {
-        Form = "its name in the register, F3 for the next one; empty keeps it as a note",
-        // All of them, not only the likeliest: who does not know the names finds them here.
-        Known = typed => [.. Names.Where(name => name != typed && SearchText.Fold(name).Contains(SearchText.Fold(typed.Trim()), StringComparison.Ordinal))],
+        Form = "its name in the register; F3 offers them; empty keeps it as a note",
+        Known = Offered,
         Wrong = WrongName,
     };
+
+    /// <summary>What holds the letters typed; behind a whole name all the others, for going through them.</summary>
+    private static IReadOnlyList<string> Offered(string typed)
+    {
+        var at = Array.IndexOf(Names, typed.Trim());
+        var folded = SearchText.Fold(typed.Trim());
+
+        return at >= 0 ? [.. Names[(at + 1)..], .. Names[..at]] : [.. Names.Where(name => SearchText.Fold(name).Contains(folded, StringComparison.Ordinal))];
+    }
 
     private static string? WrongName(string typed) => ReadInColumn.Named(typed) is null ? $"The register has no column “{typed}”. Its columns are {string.Join(", ", Names)}." : null;
 }

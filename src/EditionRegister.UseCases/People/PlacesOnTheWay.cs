@@ -26,11 +26,12 @@ internal sealed class PlacesOnTheWay(Writing writing)
             if (!_places.TryGetValue(key, out var id))
             {
                 id = writing.NewId("place");
-                writing.On(Root.Place(id)).Set("place", id, ("name", name), ("inside", inside), ("keeper", keeps));
+                var deed = writing.On(Root.Place(id));
+                deed.Set("place", id, ("name", name), ("inside", inside), ("keeper", keeps));
 
                 if (note is not null && at == names.Count - 1)
                 {
-                    writing.On(Root.Place(id)).Set("place", id, ("note", note));
+                    deed.Set("place", id, ("note", note));
                 }
 
                 _places.Add(key, id);

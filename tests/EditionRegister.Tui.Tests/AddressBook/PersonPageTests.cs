@@ -58,6 +58,30 @@ public sealed class PersonPageTests
         Assert.Equal(before - 1, house.Screen().Split('\n').Count(line => line.Contains("has  ", StringComparison.Ordinal)));
     }
 
+    [Fact]
+    public async Task What_a_gallery_has_is_taken_back_together()
+    {
+        await using var house = await OnAsync("Quay Gallery");
+        await house.PressAsync("Space", "Space", "r");
+        Assert.Equal("Take back 2 sheets with or of Quay Gallery", house.Form.Title);
+
+        await house.House.SaveAsync(house.Form);
+
+        Assert.Contains("Has 0 sheets, owns 0; had a part in 0 works.", house.Screen(), StringComparison.Ordinal);
+        Assert.Empty(house.Register.LookAround.PersonWhole(4).Has.First);
+    }
+
+    [Theory]
+    [InlineData("Quay Gallery", "Enter Space r d e s m c p i w t")]
+    [InlineData("8B-17", "Enter Space r d e s m c p i w t")]
+    [InlineData("Westhaven", "e")]
+    public async Task The_keys_that_mean_something_are_offered_once_each(string find, string keys)
+    {
+        await using var house = await OnAsync(find);
+
+        Assert.Equal(keys, string.Join(' ', house.House.Page.Keys.Select(key => key.Key)));
+    }
+
     private static async Task<TestHouse> OnAsync(string find)
     {
         var house = await TestHouse.OnDemoAsync();

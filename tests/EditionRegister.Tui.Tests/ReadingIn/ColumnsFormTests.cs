@@ -59,4 +59,17 @@ public sealed class ColumnsFormTests : IDisposable
 
         Assert.StartsWith("The register has no column “artist”. Its columns are code, maker, title,", house.Form.Problem, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public async Task The_names_are_gone_through_from_the_one_that_stands_there()
+    {
+        await using var house = await TestHouse.OnEmptyAsync();
+        await _files.AskAsync(house, "Artist,Title\r\nAda Brandt,Dyke\r\n");
+        await house.PressAsync("e");
+
+        house.Form.TakeSuggestion();
+        house.Form.TakeSuggestion();
+
+        Assert.Equal("year", house.Form.FieldOf("Artist").Text);
+    }
 }
