@@ -33,7 +33,7 @@ internal sealed class PreviewPage(Desk desk, Paper paper, PaperOrder first, Prev
     [
         .. Wrap.Of($"{paper.Name}; {_order.Chosen.Called}", width).Select(line => Line.Of(line, Tone.Quiet)),
         .. Wrap.Of(_preview.Sum, width).Select(line => Line.Of(line, Tone.Strong)),
-        Line.Of($"{Counted.Figure(_at + 1)} of {Counted.Figure(_preview.Leaves.Count)}: {_preview.Leaves[_at].Of}", Tone.Key).Then("   Up and Down move through the text.", Tone.Quiet),
+        Line.Of($"{Counted.Figure(_at + 1)} of {Counted.Figure(_preview.Leaves.Count)}: {_preview.Leaves[_at].Of}", Tone.Key),
     ];
 
     public override IReadOnlyList<Line> Text(int width) => [.. _written is { } written ? WrittenText.Of(written, width) : _preview.Leaves[_at].Text(width)];

@@ -118,7 +118,7 @@ public sealed class DocumentsPageTests
             pencil lines: what is written under the image; the list of “Open studio”
             Under the image: the number at left, the title in the middle, the signature at
             right.
-            1 of 1: 2 sheets   Up and Down move through the text.
+            1 of 1: 2 sheets
             code       left  middle                                           right
             UUQD-2JDC  5/8   Gull Rock                                        Mira Tolland
             6HVU-XH73  2/8   Gull Rock                                        Mira Tolland

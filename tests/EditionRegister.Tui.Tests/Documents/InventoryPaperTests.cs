@@ -19,7 +19,7 @@ public sealed class InventoryPaperTests
             """
             inventory as CSV, without owners: to hand out; “Harbour at Low Water” 3, 5
             inventory.csv: 2 impressions, 24 columns.
-            2 of 2: YVN2-SZ7W   Up and Down move through the text.
+            2 of 2: YVN2-SZ7W
             code              YVN2-SZ7W
             maker             Mira Tolland
             title             Harbour at Low Water
@@ -35,7 +35,7 @@ public sealed class InventoryPaperTests
             signed            yes
             inscription
             image height mm   225
-            image width mm    300
+               more below
             """,
             house.Screen());
     }
