@@ -22,7 +22,7 @@ internal static class ConsignForm
         return new Form(
             $"Consign {sheets.Called}",
             [to, isNew, Fields.Date(Until), Fields.Share(Share), Fields.Today(Date, desk.Today), new Field(Note) { Form = "anything else that was agreed" }],
-            form => Newcomer.ThenAsync(desk, to, isNew, () => SaveAsync(desk, sheets, form)))
+            form => Newcomer.ThenAsync(desk, form, to, isNew, () => SaveAsync(desk, sheets, form)))
         {
             Name = "consign",
             About = [sheets.About],

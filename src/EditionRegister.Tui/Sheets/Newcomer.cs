@@ -25,20 +25,26 @@ internal static class Newcomer
         {
             Words = words,
             Form = string.Join(" · ", words),
-            Wrong = word => word == NobodyKnows
-                ? (name.Answer is null ? null : $"{name.Label} is “{name.Answer}”, so somebody knows: choose another answer, or empty {name.Label}.")
-                : (name.Answer is null ? $"{name.Label} is needed: a name{(mayBeUnknown ? $", or choose “{NobodyKnows}” here" : "")}." : null),
+            Wrong = word => word == NobodyKnows && name.Answer is { } known ? $"{name.Label} is “{known}”, so somebody knows: choose another answer, or empty {name.Label}." : null,
         };
     }
 
     /// <summary>Records the one named where they are new, does the deed, and says what of the two was recorded.</summary>
     /// <param name="desk">The desk.</param>
+    /// <param name="form">The form they are named in.</param>
     /// <param name="name">The field for the name.</param>
     /// <param name="isNew">The field of <see cref="Field"/>; set to in the book once they are.</param>
     /// <param name="deed">What is done then; answers in sentences.</param>
     /// <exception cref="RefusedException">What the register refused; that they were recorded all the same stands before it.</exception>
-    public static async Task<Saved> ThenAsync(Desk desk, Field name, Field isNew, Func<Task<Saved>> deed)
+    public static async Task<Saved> ThenAsync(Desk desk, Form form, Field name, Field isNew, Func<Task<Saved>> deed)
     {
+        if (name.Answer is null && isNew.Text != NobodyKnows)
+        {
+            // Not marked as wrong from the start: whoever opens the form has not had a chance yet.
+            form.At = form.Fields.ToList().IndexOf(name);
+            throw new RefusedException(PeopleRefusals.NoName().Name, $"{name.Label} is needed: a name, or choose “{NobodyKnows}” under it. Nothing was changed.");
+        }
+
         if (isNew.Text is not (Person or Organisation))
         {
             return await deed();

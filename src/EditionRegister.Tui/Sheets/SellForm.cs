@@ -43,7 +43,7 @@ internal static class SellForm
                 Known.Person(Seller, sheets, "the owner who sells; empty is the maker"),
                 new Field(Note) { Form = "anything else" },
             ],
-            form => Newcomer.ThenAsync(desk, buyer, isNew, () => SaveAsync(desk, sheets, form)))
+            form => Newcomer.ThenAsync(desk, form, buyer, isNew, () => SaveAsync(desk, sheets, form)))
         {
             Name = "sell",
             About = [sheets.About],

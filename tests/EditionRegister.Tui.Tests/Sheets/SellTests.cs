@@ -120,7 +120,7 @@ public sealed class SellTests
     }
 
     [Theory]
-    [InlineData("Buyer is", "in the book", "Buyer is needed: a name, or choose “nobody knows” here.")]
+    [InlineData("Buyer is", "in the book", "Buyer is needed: a name, or choose “nobody knows” under it. Nothing was changed.")]
     [InlineData("Buyer", "Nobody Known", "Nobody called “Nobody Known” is in the address book. Nothing was changed. Record them first with `edreg person add`, or name them by their number.")]
     [InlineData("Price", "a lot", "“a lot” is no amount in EUR: ")]
     [InlineData("Price", "-5", "“-5” is no amount in EUR: ")]
