@@ -1,0 +1,99 @@
+namespace EditionRegister.EndToEnd.Tests.Rooms;
+
+/// <summary>The whole job in a real terminal by keys alone, from the first run on nothing to a certificate, a check and a finding mended.</summary>
+public sealed class WholeJobTests : IDisposable
+{
+    private readonly RealProgram _edreg = new();
+
+    public static bool HasTmux => Tools.Has("tmux");
+
+    public void Dispose() => _edreg.Dispose();
+
+    [Theory(Skip = "tmux is not here", SkipUnless = nameof(HasTmux))]
+    [InlineData(80, 24)]
+    [InlineData(120, 40)]
+    public void From_a_pile_of_dry_sheets_to_a_certificate(int width, int height)
+    {
+        using TmuxScreen screen = new(_edreg.Folder, $"exec env LC_ALL=C.UTF-8 dotnet exec {RealProgram.Path}", width, height);
+        Shown("1-welcome");
+
+        // A register of one's own.
+        screen.Sees("No register was found").Press("n").Sees("A new register").Press("Enter").Type("Studio Tolland").Press("F2");
+        screen.Sees("The plan chest is empty").Sees("Studio Tolland");
+        Shown("2-empty-plan-chest");
+
+        // A work, the block it is printed from, a print run.
+        screen.Press("2").Sees("Nothing lies on the bench yet").Press("n").Sees("Record a work");
+        screen.Type("Harbour at Low Water").Press("Enter", "Enter").Type("Mira Tolland").Press("Enter", "Right", "Enter");
+        screen.Type("2026").Press("Enter").Type("reduction linocut");
+        Shown("3-record-a-work");
+        screen.Press("F2").Sees("Work 1 recorded: “Harbour at Low Water”, Mira Tolland.");
+        screen.Press("b").Sees("printed from").Press("Enter").Type("linoleum").Press("Enter", "y", "F2").Sees("a reduction");
+        screen.Press("n").Sees("A print run of");
+        screen.Type("18").Press("Enter").Type("0").Press("Enter").Type("3").Press("Enter", "Enter", "Enter").Type("kozo 42 gsm").Press("Enter").Type("2026-03-01").Press("Enter");
+        screen.Type("310 x 220").Press("Enter").Type("400 x 300").Press("F2").Sees("15 in the pile");
+        Shown("4-work");
+
+        // The pulls are sorted with single keys; a slip is taken back.
+        screen.Press("o").Sees("The pile, the first sheet at the left");
+        screen.Press("k", "k", "k", "k", "k", "k", "k", "k", "k", "k", "k", "k", "k").Press("BSpace").Press("s").Press("x").Sees("Why is sheet 14 left out?").Press("m");
+        screen.Press("s").Sees("All are sorted");
+        Shown("5-sorted");
+
+        // The declaration is rehearsed before it is written.
+        screen.Press("Escape").Press("a").Sees("Declare an edition").Press("F2").Sees("Nothing is written yet");
+        Shown("6-rehearsal");
+        screen.Press("y").Sees("declared: 1/12 to 12/12");
+
+        // Numbers, and the signing session.
+        screen.Press("g").Sees("Numbers of").Press("F2").Sees("Next sheet is 1/12. Signed?");
+        Shown("7-signing");
+        screen.Press([.. Enumerable.Repeat("y", 12)]).Sees("all 12 signed");
+        screen.Press("Escape");
+
+        // The tray of numbers: some away, some in a drawer, one sold with its certificate and label.
+        screen.Press("1").Sees("12").Press("Enter").Sees("numbered edition, 1/12 to 12/12");
+        screen.Press("k").Sees("Mark sheets").Type("1-8").Press("F2").Sees("8 sheets marked").Press("m").Sees("Put away").Type("Studio > Plan chest > Drawer 3").Press("F2").Sees("Make").Press("y").Sees("8 sheets put away");
+        screen.Press("o", "k").Sees("Mark sheets").Type("9-12").Press("F2").Sees("4 sheets marked").Press("c").Sees("Consign").Type("Quay Gallery").Press("Enter", "Right", "Right", "Enter").Type("2027-06-30").Press("Enter").Type("40");
+        Shown("8-consigning");
+        screen.Press("F2").Sees("4 sheets consigned to Quay Gallery");
+        screen.Press("o").Press("Home").Press("s").Sees("Sell “Harbour at Low Water” 1/12").Type("Inés Vargøy").Press("Enter", "Right", "Enter").Type("210").Press("Enter");
+        Shown("9-selling");
+        screen.Press("F2").Sees("1 sheet sold to Inés Vargøy for 210.00 EUR");
+        Shown("10-tray");
+
+        // One sheet whole.
+        screen.Press("Enter").Sees("Whose it was");
+        Shown("11-impression");
+
+        // Papers: a certificate and labels.
+        screen.Press("Escape").Press("d").Sees("Documents");
+        Shown("12-documents");
+        screen.Press("p").Sees("Certificate of Authenticity");
+        Shown("13-certificate-preview");
+        screen.Press("w").Sees("Issue").Press("y").Sees("certificate-");
+        Assert.Single(Directory.GetFiles(_edreg.In("register", "exports"), "certificate-*.pdf"));
+
+        // All is checked; the logbook is unbroken.
+        screen.Press("4").Sees("No contradictions");
+        Shown("14-findings");
+        screen.Press("3").Sees("Unbroken from 1 to");
+        Shown("15-logbook");
+        screen.Press("7").Sees("Quay Gallery");
+        Shown("16-address-book");
+        Leave(screen);
+        Assert.Contains("0 contradictions", _edreg.Do("check", "--register", "register"), StringComparison.Ordinal);
+
+        void Shown(string name)
+        {
+            if (name == "1-welcome")
+            {
+                screen.Sees("No register was found");
+            }
+
+            ApprovedScreen.Matches(FormattableString.Invariant($"{width}x{height}/{name}"), screen.Text, _edreg.Folder);
+        }
+    }
+
+    private static void Leave(TmuxScreen screen) => screen.Press("q").Sees("Leave the register?").Press("y");
+}
