@@ -169,6 +169,7 @@ internal sealed class House
         switch (key)
         {
             case "Esc":
+                Desk.Say("");
                 await FollowAsync(Back.Once);
                 break;
             case "?":
@@ -183,6 +184,7 @@ internal sealed class House
                 await RefreshKeepingMessageAsync();
                 break;
             case [>= '1' and <= '9'] when _rooms.Count >= key[0] - '0' && _rooms.Count > 1:
+                Desk.Say("");
                 await FollowAsync(new GoTo(_rooms[key[0] - '1'].Name));
                 break;
             default:

@@ -33,6 +33,9 @@ internal sealed class TmuxScreen : IDisposable
         foreach (var key in keys)
         {
             Tmux("send-keys", "-t", "e2e", key);
+
+            // A key right behind Esc is a key with Alt, to any terminal program.
+            Thread.Sleep(key == "Escape" ? 150 : 0);
             Settle();
         }
 
@@ -111,7 +114,7 @@ internal sealed class TmuxScreen : IDisposable
 
         for (var still = 0; still < 3 && clock.Elapsed < Patience;)
         {
-            Thread.Sleep(40);
+            Thread.Sleep(25);
             var now = Tmux("capture-pane", "-p", "-t", "e2e");
             still = now == before ? still + 1 : 0;
             before = now;
