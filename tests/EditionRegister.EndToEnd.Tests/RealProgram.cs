@@ -10,9 +10,14 @@ public sealed class RealProgram : IDisposable
 {
     public static string Path { get; } = System.IO.Path.Combine(AppContext.BaseDirectory, "edreg.dll");
 
-    public RealProgram() => Directory.CreateDirectory(Folder);
+    /// <param name="root">Where its folder is made; among the temporary files unless said.</param>
+    public RealProgram(string? root = null)
+    {
+        Folder = System.IO.Path.Combine(root ?? System.IO.Path.GetTempPath(), "edreg-e2e-" + Guid.NewGuid().ToString("N"));
+        Directory.CreateDirectory(Folder);
+    }
 
-    public string Folder { get; } = System.IO.Path.Combine(System.IO.Path.GetTempPath(), "edreg-e2e-" + Guid.NewGuid().ToString("N"));
+    public string Folder { get; }
 
     /// <summary>What its processes find in their environment beside what the tests have in theirs.</summary>
     public Dictionary<string, string> Environment { get; } = new(StringComparer.Ordinal);

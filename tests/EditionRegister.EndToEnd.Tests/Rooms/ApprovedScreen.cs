@@ -4,7 +4,7 @@ using EditionRegister.Tests;
 namespace EditionRegister.EndToEnd.Tests.Rooms;
 
 /// <summary>
-/// Holds a screen against its approved text. What differs from day to day and from run to run (today, codes, hashes, the folder)
+/// Holds a screen against its approved text. What differs from day to day and from run to run (today, codes, hashes, handles, the folder)
 /// is written as signs of the same width. EDREG_APPROVE=1 writes the approved text anew.
 /// </summary>
 internal static partial class ApprovedScreen
@@ -27,6 +27,7 @@ internal static partial class ApprovedScreen
     {
         var text = screen.Replace(folder, new string('~', folder.Length), StringComparison.Ordinal);
         text = Hashes().Replace(text, match => new string('#', match.Length));
+        text = Handles().Replace(text, match => new string('#', match.Length));
         text = Codes().Replace(text, "XXXX-XXXX");
         text = Moments().Replace(text, match => "YYYY-MM-DD" + Digits().Replace(match.Groups["time"].Value, "0"));
 
@@ -39,8 +40,11 @@ internal static partial class ApprovedScreen
     [GeneratedRegex(@"\b20[0-9]{2}-[0-9]{2}-[0-9]{2}(?<time>[T ][0-9:.]+Z?)?")]
     private static partial Regex Moments();
 
-    [GeneratedRegex(@"\b(?=[0-9a-f]*[0-9])[0-9a-f]{4,}\b(?: [0-9a-f]{4,}\b)*(?<![0-9]{4})")]
+    [GeneratedRegex("(?<=head )[0-9a-f]{8}(?: [0-9a-f]{8})*")]
     private static partial Regex Hashes();
+
+    [GeneratedRegex("(?<=called )[0-9A-Z]{6,}(?= by)")]
+    private static partial Regex Handles();
 
     [GeneratedRegex("[0-9]")]
     private static partial Regex Digits();

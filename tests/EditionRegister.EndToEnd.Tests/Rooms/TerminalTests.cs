@@ -82,7 +82,7 @@ public sealed class TerminalTests : IDisposable
 
         screen.Sees("ended with 3");
 
-        Assert.Contains("is newer", screen.Text, StringComparison.Ordinal);
+        screen.Sees("was written by a newer edreg");
     }
 
     private TmuxScreen Open(string before, string after)

@@ -3,7 +3,8 @@ namespace EditionRegister.EndToEnd.Tests.Rooms;
 /// <summary>The whole job in a real terminal by keys alone, from the first run on nothing to a certificate, a check and a finding mended.</summary>
 public sealed class WholeJobTests : IDisposable
 {
-    private readonly RealProgram _edreg = new();
+    // Always as long, since screens show the folder and break lines by it.
+    private readonly RealProgram _edreg = new("/tmp");
 
     public static bool HasTmux => Tools.Has("tmux");
 

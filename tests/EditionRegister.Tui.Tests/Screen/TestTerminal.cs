@@ -15,13 +15,13 @@ internal sealed class TestTerminal : IDisposable
     private readonly MainWindow _window;
     private readonly SessionToken _session;
 
-    public TestTerminal(House house, int width = 80, int height = 24, bool hasColour = true, bool isAscii = false)
+    public TestTerminal(House house, int width = 80, int height = 24, bool hasColour = true, bool isAscii = false, string register = "Test studio", string folder = "/home/me/register")
     {
         House = house;
         _app.Init(DriverRegistry.Names.ANSI);
         _app.Driver!.SetScreenSize(width, height);
         _app.Driver.Force16Colors = true;
-        _window = new MainWindow(house, "Test studio", "/home/me/register", new Pen(new Palette(hasColour), isAscii));
+        _window = new MainWindow(house, register, folder, new Pen(new Palette(hasColour), isAscii));
         _session = _app.Begin(_window)!;
 
         // The library would have what follows an await run in its loop, which does not run here.

@@ -1,0 +1,76 @@
+namespace EditionRegister.Cli.Tests.Places;
+
+/// <summary>
+/// Where everything the register can do is found: its command, and the room with the file of the room that does it. A gap has its reason.
+/// A new use case arrives with its line here.
+/// </summary>
+internal static class UseCasePlaces
+{
+    private const string ForTheRoom = "the room's own looking: the commands print the same facts through LookAround and their own deeds";
+    private const string ForThePreview = "the text-mode UI looks at a paper before it is written; a command writes at once and can be run again";
+
+    public static IReadOnlyList<UseCasePlace> All { get; } =
+    [
+        new("RecordWork", "work add", "Bench", "Bench/WorkForms"),
+        new("EditWork", "work edit", "Bench", "Bench/WorkForms"),
+        new("JoinWork", "work join", "Bench", "Bench/WorkForms"),
+        new("ListBench", null, "Bench", "Bench/BenchPage") { WhyNoCommand = ForTheRoom },
+        new("RecordMatrix", "matrix add", "Bench", "Bench/MatrixForms"),
+        new("StateMatrixFate", "matrix fate", "Bench", "Bench/MatrixForms"),
+        new("RecordPrintRun", "run add", "Bench", "Bench/RunForms"),
+        new("EditPrintRun", "run edit", "Bench", "Bench/RunForms"),
+        new("SortPulls", "sort", "Bench", "Bench/SortingPage"),
+        new("RehearseDeclaration", null, "Bench", "Bench/RehearsalPage") { WhyNoCommand = "a rehearsal is a page to read before one key; `edreg pencil` and `edreg map` show the same after the deed, which can be mended until the first signing" },
+        new("DeclareEdition", "declare", "Bench", "Bench/RehearsalPage"),
+        new("GiveNumbers", "number", "Bench", "Bench/NumbersForm"),
+        new("InscribeImpressions", "inscribe", "Bench", "Bench/SigningPage"),
+        new("PutInscriptionBack", null, "Bench", "Bench/SigningPage") { WhyNoCommand = "one key back in a signing session; a command inscribes anew with what is right" },
+        new("MendSize", "mend", "Plan chest", "PlanChest/MendSizeForm"),
+        new("StateNumberFate", "fate", "Plan chest", "PlanChest/NumberFateForm"),
+        new("MakeEditionWhole", "whole", "Plan chest", "PlanChest/MakeWhole"),
+        new("CloseEdition", "close", "Plan chest", "PlanChest/ClosingEdition"),
+        new("PlanChest", null, "Plan chest", "PlanChest/PlanChestPage") { WhyNoCommand = "an index for filtering at every key; a command asks once, through ListImpressions" },
+        new("ListImpressions", "list", null, null) { WhyNoRoom = "the plan chest, its trays and the documents room list the same impressions from the chest in memory" },
+        new("PriceImpressions", "price", "Plan chest", "Sheets/PriceForm"),
+        new("PutAway", "put-away", "Plan chest", "Sheets/PutAwayForm"),
+        new("Consign", "consign", "Plan chest", "Sheets/ConsignForm"),
+        new("ReturnImpressions", "return", "Plan chest", "Sheets/ReturnForm"),
+        new("SellImpressions", "sell", "Plan chest", "Sheets/SellForm"),
+        new("TakeLinkBack", "take-back", "Plan chest", "Sheets/LastStep"),
+        new("ReadIn", "read", "Plan chest", "ReadingIn/ReadInPage"),
+        new("UndoBatch", "undo", "Logbook", "Logbook/BatchUndoing"),
+        new("LookAround", "log", "Logbook", "Logbook/EntryBlock"),
+        new("CheckRegister", "check", "Findings", "Findings/Checking"),
+        new("AcceptFinding", "accept", "Findings", "Findings/Accepting"),
+        new("TakeAcceptanceBack", "accept", "Findings", "Findings/Accepting"),
+        new("IssueCertificates", "certificate issue", "Documents", "Documents/CertificatePaper"),
+        new("WriteCertificates", "certificate print", "Documents", "Documents/CertificateFiles"),
+        new("PreviewCertificates", null, "Documents", "Documents/CertificatePaper") { WhyNoCommand = ForThePreview },
+        new("PreviewStandingCertificates", null, "Documents", "Documents/CertificateAgainPaper") { WhyNoCommand = ForThePreview },
+        new("WriteLabels", "labels", "Documents", "Documents/LabelPaper"),
+        new("PlanLabels", null, "Documents", "Documents/LabelPaper") { WhyNoCommand = ForThePreview },
+        new("ListLabelSheets", null, "Documents", "Documents/DocumentsSeen") { WhyNoCommand = "the labels command names every label sheet where one is not known" },
+        new("SpellPencil", "pencil", "Documents", "Documents/PencilPaper"),
+        new("ExportInventory", "inventory", "Documents", "Documents/InventoryPaper"),
+        new("PreviewInventory", null, "Documents", "Documents/InventoryPaper") { WhyNoCommand = ForThePreview },
+        new("MakeShow", "shows make", "Shows", "Shows/ShowForm"),
+        new("EditShow", "shows edit", "Shows", "Shows/ShowForm"),
+        new("AddToShow", "shows add", "Shows", "Shows/ShowLists"),
+        new("RemoveFromShow", "shows remove", "Shows", "Shows/ShowLists"),
+        new("RecordPerson", "person add", "Address book", "AddressBook/PersonForm"),
+        new("EditPerson", "person edit", "Address book", "AddressBook/PersonForm"),
+        new("RecordPlace", "place add", "Address book", "AddressBook/PlaceForm"),
+        new("EditPlace", "place edit", "Address book", "AddressBook/PlaceForm"),
+        new("ChangeSettings", "settings", "Address book", "Welcome/SettingsForm"),
+        new("MakeRegister", "new", "Welcome", "Welcome/NewRegisterForm"),
+        new("MakeDemo", "demo", "Welcome", "Welcome/DemoDoor"),
+    ];
+}
+
+/// <summary>One use case with its command, its room and the file of the room that does it, without its ending.</summary>
+internal sealed record UseCasePlace(string UseCase, string? Command, string? Room, string? File)
+{
+    public string? WhyNoCommand { get; init; }
+
+    public string? WhyNoRoom { get; init; }
+}
