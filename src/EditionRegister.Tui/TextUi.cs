@@ -32,53 +32,68 @@ public static class TextUi
         }
 
         using var app = Application.Create();
-        app.Init();
-        ThisTerminal.Prepare(app);
-        StoreQueue? store = null;
-        using var signals = ThisTerminal.LeaveOnSignals(app, () => store?.DisposeAsync().AsTask() ?? Task.CompletedTask);
+        OnScreen onScreen = new(app.Invoke);
+        var opened = Open(folder, services, onScreen);
+        using var signals = ThisTerminal.LeaveOnSignals(app, () => opened.FinishAsync());
 
-        for (var next = new Leave(folder); next is not null;)
+        ThisTerminal.Begin(app);
+        onScreen.Begin();
+
+        while (Live(app, opened, services) is { } next)
         {
-            next = next.Open is { } register ? Register(app, register, services, opened => store = opened) : Welcome(app, services);
+            opened = Open(next, services, onScreen);
         }
     }
 
-    private static Leave? Welcome(IApplication app, TextUiServices services)
+    /// <summary>The house on a register, already reading; or the welcome where there is none.</summary>
+    private static OpenHouse Open(string? folder, TextUiServices services, OnScreen onScreen)
+    {
+        var opened = folder is null ? Welcome(services) : Register(folder, services, onScreen);
+        _ = opened.House.StartAsync();
+
+        return opened;
+    }
+
+    private static OpenHouse Welcome(TextUiServices services)
     {
         Desk desk = new(null, services.Surroundings.Time);
         House house = new(desk, [new Room(RoomName.Welcome, () => new WelcomePage(desk, services))], failure => services.OwnUp(failure, null));
 
-        return Live(app, house, "Edition register", services.CurrentDirectory, services);
+        return new OpenHouse(house, null, "Edition register", services.CurrentDirectory);
     }
 
-    private static Leave? Register(IApplication app, string folder, TextUiServices services, Action<StoreQueue> opened)
+    private static OpenHouse Register(string folder, TextUiServices services, OnScreen onScreen)
     {
         Desk? desk = null;
-        var surroundings = services.Surroundings with { Say = sentence => app.Invoke(() => desk?.Progress(sentence)) };
+        var surroundings = services.Surroundings with { Say = sentence => onScreen.Run(() => desk?.Progress(sentence)) };
         var register = UseCases.Register.Open(new RegisterFolder(folder), surroundings, services.By);
-        StoreQueue store = new(register, app.Invoke);
-        opened(store);
+        StoreQueue store = new(register, onScreen.Run);
+        desk = new Desk(store, services.Surroundings.Time);
 
+        return new OpenHouse(new House(desk, Rooms.Of(desk), failure => services.OwnUp(failure, folder)), store, register.Settings.Name, folder);
+    }
+
+    /// <summary>Shows a house until it is left; answers the register to open next, or null to end.</summary>
+    private static string? Live(IApplication app, OpenHouse opened, TextUiServices services)
+    {
         try
         {
-            desk = new Desk(store, services.Surroundings.Time);
-            House house = new(desk, Rooms.Of(desk), failure => services.OwnUp(failure, folder));
+            using MainWindow window = new(opened.House, opened.Name, opened.Folder, ThisTerminal.Pen(services.Environment));
+            app.Run(window);
 
-            return Live(app, house, register.Settings.Name, folder, services);
+            // Ended by a signal, there is nothing to open next.
+            return opened.House.Left?.Open;
         }
         finally
         {
-            store.DisposeAsync().AsTask().GetAwaiter().GetResult();
+            opened.FinishAsync().GetAwaiter().GetResult();
         }
     }
 
-    private static Leave? Live(IApplication app, House house, string name, string folder, TextUiServices services)
+    /// <summary>A house with what stands over its door.</summary>
+    private sealed record OpenHouse(House House, StoreQueue? Store, string Name, string Folder)
     {
-        using MainWindow window = new(house, name, folder, ThisTerminal.Pen(services.Environment));
-        _ = house.StartAsync();
-        app.Run(window);
-
-        // Ended by a signal, there is nothing to open next.
-        return house.Left is { Open: not null } next ? next : null;
+        /// <summary>Finishes what is under way in the register, and takes nothing more on.</summary>
+        public Task FinishAsync() => Store?.DisposeAsync().AsTask() ?? Task.CompletedTask;
     }
 }

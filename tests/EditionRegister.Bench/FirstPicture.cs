@@ -13,6 +13,10 @@ internal static class FirstPicture
     private const int Rounds = 15;
     private const double Aim = 8;
 
+    /// <summary>What stands on the first picture, and the pointer at the first row of the list.</summary>
+    private const string Frame = "Plan chest";
+    private const string Row = "›";
+
     public static void Run(string root)
     {
         var published = Directory.CreateTempSubdirectory("edreg-bench-rooms-").FullName;
@@ -25,11 +29,11 @@ internal static class FirstPicture
             Programs.Time(edreg, "demo", "--to", demo);
 
             var nothing = Programs.Median(Enumerable.Range(0, Rounds).Select(_ => Programs.Time(empty)));
-            Report("the demo", Median(edreg, Path.Combine(demo, "register")), nothing);
+            Report("the demo", edreg, Path.Combine(demo, "register"), nothing);
 
             foreach (var impressions in (int[])[100_000, 1_000_000])
             {
-                Report(FormattableString.Invariant($"{impressions:#,0} impressions"), Median(edreg, LargeRegister.Of(root, impressions).FullPath), nothing);
+                Report(FormattableString.Invariant($"{impressions:#,0} impressions"), edreg, LargeRegister.Of(root, impressions).FullPath, nothing);
             }
         }
         finally
@@ -38,16 +42,18 @@ internal static class FirstPicture
         }
     }
 
-    private static void Report(string what, double picture, double nothing)
+    private static void Report(string what, string edreg, string register, double nothing)
     {
+        var rounds = Enumerable.Range(0, Rounds).Select(_ => Once(edreg, register)).ToList();
+        var (picture, list) = (Programs.Median(rounds.Select(round => round.Picture)), Programs.Median(rounds.Select(round => round.List)));
         var ratio = picture / nothing;
         var verdict = ratio <= Aim ? "met" : FormattableString.Invariant($"missed by {ratio - Aim:0.0}");
-        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"start to first picture of {what} : empty program = {picture:0} ms : {nothing:0} ms = {ratio:0.0}; aim {Aim:0.0}: {verdict}"));
+        Console.WriteLine(string.Create(
+            CultureInfo.InvariantCulture,
+            $"start to first picture of {what} : empty program = {picture:0} ms : {nothing:0} ms = {ratio:0.0}; aim {Aim:0.0}: {verdict}; its list after {list:0} ms"));
     }
 
-    private static double Median(string edreg, string register) => Programs.Median(Enumerable.Range(0, Rounds).Select(_ => Once(edreg, register)));
-
-    private static double Once(string edreg, string register)
+    private static (double Picture, double List) Once(string edreg, string register)
     {
         var folder = Directory.CreateTempSubdirectory("edreg-bench-script-").FullName;
         var socket = Path.GetFileName(folder);
@@ -59,9 +65,9 @@ internal static class FirstPicture
 
             for (var clock = Stopwatch.StartNew(); clock.Elapsed < TimeSpan.FromSeconds(20); Thread.Sleep(20))
             {
-                if (File.Exists(shown) && At(shown, timing) is { } seconds)
+                if (File.Exists(shown) && At(shown, timing, Frame) is { } picture && At(shown, timing, Row) is { } list)
                 {
-                    return seconds * 1000;
+                    return (picture * 1000, list * 1000);
                 }
             }
 
@@ -69,18 +75,24 @@ internal static class FirstPicture
         }
         finally
         {
+            // `script` outlives the terminal it was started in, and the program finishes what it reads: neither is to slow the next round.
+            using (var ended = Process.Start("pkill", ["-KILL", "-f", Path.GetDirectoryName(edreg)!]))
+            {
+                ended.WaitForExit();
+            }
+
             Tmux(socket, "kill-server");
             Directory.Delete(folder, recursive: true);
         }
     }
 
-    /// <summary>When the first row of the list stood on the screen, in seconds; null where it does not yet.</summary>
-    private static double? At(string shown, string timing)
+    /// <summary>When something first stood on the screen, in seconds; null where it does not yet.</summary>
+    private static double? At(string shown, string timing, string what)
     {
         var text = Read(shown);
         // The first line is script's own.
         var begins = text.IndexOf('\n', StringComparison.Ordinal) + 1;
-        var at = text.IndexOf('›', StringComparison.Ordinal);
+        var at = text.IndexOf(what, begins, StringComparison.Ordinal);
 
         if (at < 0)
         {

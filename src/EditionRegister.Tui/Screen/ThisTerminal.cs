@@ -6,6 +6,8 @@ namespace EditionRegister.Tui.Screen;
 /// <summary>What has to be settled with the terminal before anything is drawn on it.</summary>
 internal static class ThisTerminal
 {
+    private const ushort LooksForKeysPerSecond = 50;
+
     // 128 + SIGHUP, as shells count.
     private const int Hangup = 129;
 
@@ -14,8 +16,16 @@ internal static class ThisTerminal
 
     private static readonly string[] LocaleNames = ["LC_ALL", "LC_CTYPE", "LANG"];
 
-    /// <summary>The sixteen colours are the user's own, chosen to be legible; more are not needed.</summary>
-    public static void Prepare(IApplication app) => app.Driver!.Force16Colors = true;
+    /// <summary>Begins with the terminal, as this program needs it.</summary>
+    public static void Begin(IApplication app)
+    {
+        // The library looks for keys 25 times a second unless told: a key would wait up to 40 ms before anything is done about it.
+        Application.MaximumIterationsPerSecond = LooksForKeysPerSecond;
+        app.Init();
+
+        // The sixteen colours are the user's own, chosen to be legible; more are not needed.
+        app.Driver!.Force16Colors = true;
+    }
 
     public static Pen Pen(Func<string, string?> environment) => new(
         new Palette(hasColour: string.IsNullOrEmpty(environment("NO_COLOR"))),
