@@ -13,7 +13,7 @@ public sealed class RealProgram : IDisposable
     /// <param name="root">Where its folder is made; among the temporary files unless said.</param>
     public RealProgram(string? root = null)
     {
-        Folder = System.IO.Path.Combine(root ?? System.IO.Path.GetTempPath(), "edreg-e2e-" + Guid.NewGuid().ToString("N"));
+        Folder = System.IO.Path.Combine(root ?? System.IO.Path.GetTempPath(), "edreg-" + Guid.NewGuid().ToString("N")[..10]);
         Directory.CreateDirectory(Folder);
     }
 

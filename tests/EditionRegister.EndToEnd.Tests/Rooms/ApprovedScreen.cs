@@ -28,13 +28,13 @@ internal static partial class ApprovedScreen
         var text = screen.Replace(folder, new string('~', folder.Length), StringComparison.Ordinal);
         text = Hashes().Replace(text, match => new string('#', match.Length));
         text = Handles().Replace(text, match => new string('#', match.Length));
-        text = Codes().Replace(text, "XXXX-XXXX");
+        text = Codes().Replace(text, match => match.Value[^1] == '…' ? "XXXX-XXXX"[..(match.Length - 1)] + "…" : "XXXX-XXXX");
         text = Moments().Replace(text, match => "YYYY-MM-DD" + Digits().Replace(match.Groups["time"].Value, "0"));
 
         return text;
     }
 
-    [GeneratedRegex(@"\b[2-9A-HJ-NP-Z]{4}-[2-9A-HJ-NP-Z]{4}\b")]
+    [GeneratedRegex(@"\b[2-9A-HJ-NP-Z]{4}-(?:[2-9A-HJ-NP-Z]{4}\b|[2-9A-HJ-NP-Z]{0,3}…)")]
     private static partial Regex Codes();
 
     [GeneratedRegex(@"\b20[0-9]{2}-[0-9]{2}-[0-9]{2}(?<time>[T ][0-9:.]+Z?)?")]

@@ -103,8 +103,8 @@ internal sealed class TmuxScreen : IDisposable
         File.Delete(_conf);
     }
 
-    /// <summary>A sentence may be broken where a line ends.</summary>
-    private static string Flat(string text) => string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+    /// <summary>A sentence may be broken where a line ends, and a shell's in the midst of a word.</summary>
+    private static string Flat(string text) => string.Concat(text.Where(letter => !char.IsWhiteSpace(letter)));
 
     /// <summary>Waits until the screen has stood still for a moment.</summary>
     private void Settle()
