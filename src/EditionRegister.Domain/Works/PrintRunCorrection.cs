@@ -35,16 +35,9 @@ public sealed record PrintRunCorrection
     {
         Balanced(work, run);
 
-        foreach (var (fact, value) in new (string, FactValue)[]
+        foreach (var (fact, value) in Changes().Where(change => change.Fact != "printed"))
         {
-            ("paper", Paper), ("state", State), ("started", Started), ("spoiled", Spoiled), ("unused", Unused), ("held_out", HeldOut),
-            ("image_height", ImageHeight), ("image_width", ImageWidth), ("sheet_height", SheetHeight), ("sheet_width", SheetWidth), ("note", Note),
-        })
-        {
-            if (!value.IsNull)
-            {
-                deed.Set("print_run", run.Id, (fact, value));
-            }
+            deed.Set("print_run", run.Id, (fact, value));
         }
 
         if (Printed is not null)
@@ -52,6 +45,13 @@ public sealed record PrintRunCorrection
             deed.SetDate("print_run", run.Id, "printed", Printed);
         }
     }
+
+    /// <summary>The facts that are put right, with what they are to be; a date as it is written.</summary>
+    public IEnumerable<(string Fact, FactValue Value)> Changes() => new (string Fact, FactValue Value)[]
+    {
+        ("paper", Paper), ("state", State), ("printed", Printed?.Text), ("started", Started), ("spoiled", Spoiled), ("unused", Unused), ("held_out", HeldOut),
+        ("image_height", ImageHeight), ("image_width", ImageWidth), ("sheet_height", SheetHeight), ("sheet_width", SheetWidth), ("note", Note),
+    }.Where(change => !change.Value.IsNull);
 
     private void Balanced(Work work, PrintRun run)
     {

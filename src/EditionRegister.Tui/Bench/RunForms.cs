@@ -123,7 +123,7 @@ internal static class RunForms
 
         var now = await desk.Store.Do(register =>
         {
-            register.EditPrintRun.Run(work.Id, run.Ordinal, correction);
+            register.EditPrintRun.Run(work.Id, run.Ordinal, correction, run.V);
 
             return register.LookAround.Work(work.Id);
         });

@@ -64,6 +64,19 @@ public sealed class WorkPageTests
     }
 
     [Fact]
+    public async Task A_run_another_window_put_right_first_is_not_overwritten()
+    {
+        await using var house = await OnTheBench.WithPullsAsync();
+        await house.PressAsync("2", "Enter", "f");
+        house.Register.EditPrintRun.Run(1, 1, new Domain.Works.PrintRunCorrection { Paper = "gampi" });
+
+        await house.FillAsync(("Paper", "kozo"));
+
+        Assert.Equal("Someone changed this while you were looking at it: paper is now “gampi”, you wanted “kozo”. Nothing was changed. Look at it as it stands and do this again.", house.Form.Problem);
+        Assert.Equal("gampi", house.Register.LookAround.Work(1).Runs[0].Paper);
+    }
+
+    [Fact]
     public async Task A_correction_is_undone()
     {
         await using var house = await OnTheBench.WithPullsAsync();
