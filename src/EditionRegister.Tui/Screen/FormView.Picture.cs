@@ -27,15 +27,21 @@ internal sealed partial class FormView
             width);
     }
 
-    private static Line Row(Form form, Field field, int at)
+    private Line Row(Form form, Field field, int at)
     {
         var isHere = at == form.At;
         var isWrong = !isHere && field.WasLeft && field.Problem() is not null;
         var label = Line.Of(isHere ? "› " : isWrong ? "! " : "  ", isWrong ? Tone.Bad : Tone.Plain).Then(TextWidth.Pad(TextWidth.Cut(field.Label, LabelColumns(form)), LabelColumns(form)), isHere ? Tone.Strong : Tone.Quiet).Then(" ");
 
-        return field.Words is null ? label.Then(field.Text)
-            : isHere ? field.Words.Aggregate(label, (line, word) => line.Then(word == field.Text ? $"‹{word}›" : $" {word} ", word == field.Text ? Tone.Here : Tone.Quiet))
-            : label.Then(field.Text);
+        return field.Words is { } words && isHere ? Words(label, words, field.Text, Viewport.Width - 4) : label.Then(field.Text);
+    }
+
+    /// <summary>All the words with the chosen one marked; where they find no room, the chosen one and its place among them.</summary>
+    private static Line Words(Line label, IReadOnlyList<string> words, string chosen, int width)
+    {
+        var all = words.Aggregate(label, (line, word) => line.Then(word == chosen ? $"‹{word}›" : $" {word} ", word == chosen ? Tone.Here : Tone.Quiet));
+
+        return all.Width <= width ? all : label.Then($"‹{chosen}›", Tone.Here).Then($"  {words.ToList().IndexOf(chosen) + 1} of {words.Count}; Left and Right show the others", Tone.Quiet);
     }
 
     private static int LabelColumns(Form form) => Math.Min(LongestLabel, form.Fields.Max(field => TextWidth.Of(field.Label)));

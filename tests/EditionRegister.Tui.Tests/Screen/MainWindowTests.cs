@@ -87,6 +87,20 @@ public sealed class MainWindowTests
     }
 
     [Fact]
+    public async Task Words_that_find_no_room_are_gone_through_one_by_one()
+    {
+        await using var house = await TestHouse.OnEmptyAsync();
+        using TestTerminal terminal = new(house.House);
+        string[] words = [.. Enumerable.Range(1, 12).Select(n => $"a long answer {n}")];
+        house.House.Here.Open(new AskingPage(() => new Form("Which", [Field.OneOf("One", words)], _ => Task.FromResult(new Saved("Saved.")))));
+        await terminal.PressAsync(new Key('f'));
+
+        await terminal.PressAsync(Key.CursorRight);
+
+        Assert.Contains("‹a long answer 2›  2 of 12; Left and Right show the others", terminal.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Rooms_and_keys_can_be_clicked()
     {
         await using var house = await TestHouse.OnEmptyAsync();
