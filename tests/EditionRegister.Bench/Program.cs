@@ -33,7 +33,7 @@ static int Usage()
 
           dotnet run -c Release --project tests/EditionRegister.Bench -- rooms [FOLDER]
               the text-mode UI: from a key to the screen drawn anew at 100,000 and 1,000,000 impressions, and from the start of
-              the program, ReadyToRun, to its first picture against an empty program. Needs tmux and script.
+              the program, ReadyToRun, to its first picture against an empty program. Needs tmux, script and pkill.
 
           dotnet run -c Release --project tests/EditionRegister.Bench -- make FOLDER IMPRESSIONS
               a register of so many impressions under FOLDER, fifty to a work, if it is not there yet.
