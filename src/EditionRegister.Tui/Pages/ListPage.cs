@@ -42,8 +42,6 @@ internal abstract class ListPage : Page
         Filtered();
     }
 
-    public void BeginFilter() => IsFiltering = FindsIn is not null;
-
     /// <summary>Keeps the current row among <paramref name="height"/> rows on the screen.</summary>
     public void KeepInSight(int height)
     {

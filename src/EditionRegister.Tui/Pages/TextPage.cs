@@ -22,8 +22,6 @@ internal abstract class TextPage : Page
         return [.. text.Skip(Top).Take(height)];
     }
 
-    public int Length => _length;
-
     /// <summary>Whether the text goes on below what was last put on the screen.</summary>
     public bool HasMoreBelow => Top + _height < _length;
 
