@@ -1,4 +1,5 @@
 using EditionRegister.Domain.Chains;
+using EditionRegister.Domain.Conditions;
 using EditionRegister.Domain.Facts;
 using EditionRegister.Domain.Impressions;
 using EditionRegister.Domain.Numbers;
@@ -37,11 +38,33 @@ internal static class Seeds
 
         foreach (var move in MoveKind.All)
         {
-            deed.Set("move_kind", deed.NewId("move_kind"),
-                ("word", move.Word), ("name", move.Name), ("chain", move.Chain), ("leaves", YesNo(move.Leaves)));
+            SowMove(deed, move);
         }
 
+        SowTerms(deed);
+
         return true;
+    }
+
+    /// <summary>What the lists of an older form lack, beside the facts of the entry that upgrades it.</summary>
+    public static void SowWhatCameAfter(int form, Deed deed)
+    {
+        if (form < 3)
+        {
+            SowMove(deed, MoveKind.SubConsigned);
+            SowTerms(deed);
+        }
+    }
+
+    private static void SowMove(Deed deed, MoveKind move) => deed.Set("move_kind", deed.NewId("move_kind"),
+        ("word", move.Word), ("name", move.Name), ("chain", move.Chain), ("leaves", YesNo(move.Leaves)));
+
+    private static void SowTerms(Deed deed)
+    {
+        foreach (var term in ConditionTerm.All)
+        {
+            deed.Set("condition_term", deed.NewId("condition_term"), ("word", term.Word), ("name", term.Name));
+        }
     }
 
     private static string YesNo(bool yes) => yes ? "yes" : "no";

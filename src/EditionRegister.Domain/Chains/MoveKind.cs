@@ -23,26 +23,47 @@ public sealed record MoveKind
 
     public static MoveKind Sold { get; } = new("sold", "sold", "ownership", leaves: true);
 
-    /// <summary>All kinds, in the order of the seeded table; those after <see cref="Sold"/> wait for their deeds.</summary>
+    public static MoveKind InTransit { get; } = new("in-transit", "in transit", "whereabouts", leaves: true);
+
+    public static MoveKind AtFramer { get; } = new("at-framer", "at the framer", "whereabouts");
+
+    public static MoveKind AtPhotographer { get; } = new("at-photographer", "at the photographer", "whereabouts");
+
+    public static MoveKind AtConservator { get; } = new("at-conservator", "at the conservator", "whereabouts");
+
+    public static MoveKind OnApproval { get; } = new("on-approval", "on approval", "whereabouts", leaves: true);
+
+    public static MoveKind Lent { get; } = new("lent", "lent", "whereabouts", leaves: true);
+
+    public static MoveKind Exhibited { get; } = new("exhibited", "exhibited", "whereabouts");
+
+    public static MoveKind AwaitingCollection { get; } = new("awaiting-collection", "awaiting collection", "whereabouts");
+
+    public static MoveKind Lost { get; } = new("lost", "lost", "whereabouts");
+
+    public static MoveKind Stolen { get; } = new("stolen", "stolen", "whereabouts");
+
+    public static MoveKind Found { get; } = new("found", "found again", "whereabouts");
+
+    public static MoveKind Destroyed { get; } = new("destroyed", "destroyed", "whereabouts");
+
+    public static MoveKind Given { get; } = new("given", "given", "ownership", leaves: true);
+
+    public static MoveKind Exchanged { get; } = new("exchanged", "exchanged", "ownership", leaves: true);
+
+    public static MoveKind Bequeathed { get; } = new("bequeathed", "bequeathed", "ownership", leaves: true);
+
+    public static MoveKind ReturnedByBuyer { get; } = new("returned-by-buyer", "returned by the buyer", "ownership");
+
+    /// <summary>The consignee passes it on to another consignee.</summary>
+    public static MoveKind SubConsigned { get; } = new("sub-consigned", "consigned further", "whereabouts", leaves: true);
+
+    /// <summary>All kinds, in the order of the seeded table.</summary>
     public static IReadOnlyList<MoveKind> All { get; } =
     [
         Pulled, AsListed, PutAway, Consigned, Returned, Collected, Made, OwnedAsListed, Sold,
-        new("in-transit", "in transit", "whereabouts", leaves: true),
-        new("at-framer", "at the framer", "whereabouts"),
-        new("at-photographer", "at the photographer", "whereabouts"),
-        new("at-conservator", "at the conservator", "whereabouts"),
-        new("on-approval", "on approval", "whereabouts", leaves: true),
-        new("lent", "lent", "whereabouts", leaves: true),
-        new("exhibited", "exhibited", "whereabouts"),
-        new("awaiting-collection", "awaiting collection", "whereabouts"),
-        new("lost", "lost", "whereabouts"),
-        new("stolen", "stolen", "whereabouts"),
-        new("found", "found again", "whereabouts"),
-        new("destroyed", "destroyed", "whereabouts"),
-        new("given", "given", "ownership", leaves: true),
-        new("exchanged", "exchanged", "ownership", leaves: true),
-        new("bequeathed", "bequeathed", "ownership", leaves: true),
-        new("returned-by-buyer", "returned by the buyer", "ownership"),
+        InTransit, AtFramer, AtPhotographer, AtConservator, OnApproval, Lent, Exhibited, AwaitingCollection, Lost, Stolen, Found, Destroyed,
+        Given, Exchanged, Bequeathed, ReturnedByBuyer, SubConsigned,
     ];
 
     public string Word { get; }

@@ -14,4 +14,17 @@ namespace EditionRegister.Domain.Chains;
 /// <param name="Rate">The consignee's share in hundredths of a per cent.</param>
 /// <param name="Note">As written.</param>
 public sealed record WhereaboutsLink(
-    long Id, long V, int Ordinal, string Kind, Position? From, Position To, RecordedDate Moved, RecordedDate Until, int? Rate, string? Note);
+    long Id, long V, int Ordinal, string Kind, Position? From, Position To, RecordedDate Moved, RecordedDate Until, int? Rate, string? Note)
+{
+    /// <summary>The agreement under which it went, as written.</summary>
+    public string? Agreement { get; init; }
+
+    /// <summary>What it is insured for, in minor units of <see cref="ValueCurrency"/>.</summary>
+    public long? Value { get; init; }
+
+    /// <summary>ISO 4217.</summary>
+    public string? ValueCurrency { get; init; }
+
+    /// <summary>The show it hangs in, or null.</summary>
+    public long? Show { get; init; }
+}

@@ -16,6 +16,21 @@ public sealed record Edition(
     string? Note,
     IReadOnlyList<Numbering> Numberings)
 {
+    /// <summary>at-once, on-demand, or null where nobody said.</summary>
+    public string? Printing { get; init; }
+
+    /// <summary>first, later, restrike or posthumous; null where nobody said.</summary>
+    public string? Rank { get; init; }
+
+    /// <summary>All impressions there are, as stated by others: of 83, say, with all proofs.</summary>
+    public int? StatedTotal { get; init; }
+
+    /// <summary>reset or disclosed, where fewer were printed than declared; else null.</summary>
+    public string? FellShort { get; init; }
+
+    /// <summary>Who is to have which numbers, as agreed.</summary>
+    public IReadOnlyList<Entitlement> Entitlements { get; init; } = [];
+
     public bool IsClosed => Closed == "yes";
 
     /// <summary>Ours, and every number accounted for in this register.</summary>

@@ -3,6 +3,15 @@ using EditionRegister.Domain.Numbers;
 namespace EditionRegister.Domain.Editions;
 
 /// <summary>One run of numbers inside an edition, never mixed with another. The words are as found; kind and notation are null where damage made them unreadable.</summary>
+/// <param name="Id">Its row.</param>
+/// <param name="V">The entry that last wrote it.</param>
+/// <param name="Ordinal">Its place in the edition, from one.</param>
+/// <param name="KindWord">The kind's word.</param>
+/// <param name="NotationWord">The notation's word.</param>
+/// <param name="Size">How many numbers it has.</param>
+/// <param name="SizeState">stated, open or unknown.</param>
+/// <param name="Numbers">Its places.</param>
+/// <param name="OwnKind">The kind, where it is one of the register's own.</param>
 public sealed record Numbering(
     long Id,
     long V,
@@ -11,9 +20,13 @@ public sealed record Numbering(
     string NotationWord,
     int? Size,
     string SizeState,
-    IReadOnlyList<NumberSlot> Numbers)
+    IReadOnlyList<NumberSlot> Numbers,
+    NumberingKind? OwnKind = null)
 {
-    public NumberingKind? Kind { get; } = NumberingKind.TryFind(KindWord, out var kind) ? kind : null;
+    public NumberingKind? Kind { get; } = NumberingKind.TryFind(KindWord, out var kind) ? kind : OwnKind;
+
+    /// <summary>What sets it apart from another of its kind: deluxe, on other paper.</summary>
+    public string? Name { get; init; }
 
     public Notation? Notation { get; } = Notation.TryFind(NotationWord, out var notation) ? notation : null;
 

@@ -13,4 +13,7 @@ public sealed record Fact(string Name, bool IsNumber, Keeping Keeping)
 {
     /// <summary>For a derived fact: the facts it is worked out from.</summary>
     public IReadOnlyList<string> Sources { get; init; } = [];
+
+    /// <summary>The form of register that first had it, where its table is older; else 1, which says nothing of its own.</summary>
+    public int Since { get; init; } = 1;
 }

@@ -4,7 +4,7 @@ namespace EditionRegister.Domain.Facts;
 /// Every table and fact the register keeps, in the order in which rows may be made. One catalogue drives writing, replay,
 /// erasure and the tests that change one value at a time.
 /// </summary>
-public static class FactCatalogue
+public static partial class FactCatalogue
 {
     public static IReadOnlyList<FactTable> Tables { get; } = Number((Since: 1,
     [
@@ -76,7 +76,7 @@ public static class FactCatalogue
             Text("rule"), Text("severity"), Text("subject_kind"), Whole("subject_id"), Sealed("finding"), Sealed("reason"),
             .. Date("accepted"), Text("withdrawn"),
         ]),
-    ]));
+    ]), (Since: 3, TablesOfForm3));
 
     private static readonly Dictionary<string, FactTable> ByName = Tables.ToDictionary(table => table.Name, StringComparer.Ordinal);
 
@@ -105,7 +105,8 @@ public static class FactCatalogue
         {
             foreach (var (name, facts) in tables)
             {
-                numbered.Add(new FactTable(numbered.Count, since, name, facts));
+                var later = AddedByForm3.Where(added => added.Table == name).SelectMany(added => added.Facts).Select(fact => fact with { Since = 3 });
+                numbered.Add(new FactTable(numbered.Count, since, name, facts.Concat(later)));
             }
         }
 

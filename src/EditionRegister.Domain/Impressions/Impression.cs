@@ -1,6 +1,8 @@
 using EditionRegister.Domain.Chains;
 using EditionRegister.Domain.Codes;
+using EditionRegister.Domain.Conditions;
 using EditionRegister.Domain.Numbers;
+using EditionRegister.Domain.Sets;
 
 namespace EditionRegister.Domain.Impressions;
 
@@ -62,6 +64,35 @@ public sealed record Impression
     public required IReadOnlyList<IssuedDocument> Documents { get; init; }
 
     public required IReadOnlyList<KeptColumn> KeptColumns { get; init; }
+
+    /// <summary>The pass after which it was held out, or null where nobody said.</summary>
+    public long? AfterPass { get; init; }
+
+    /// <summary>How it differs from the others of a varied edition, as written.</summary>
+    public string? Variant { get; init; }
+
+    /// <summary>To whom the copy is dedicated, as written.</summary>
+    public string? Dedication { get; init; }
+
+    public Grade? Grade { get; init; }
+
+    /// <summary>What it is to other sheets: a ghost, or a replacement.</summary>
+    public IReadOnlyList<SheetLink> Links { get; init; } = [];
+
+    /// <summary>What was altered on the paper itself.</summary>
+    public IReadOnlyList<SheetChange> Changes { get; init; } = [];
+
+    public IReadOnlyList<Reservation> Reservations { get; init; } = [];
+
+    public IReadOnlyList<ConditionReport> ConditionReports { get; init; } = [];
+
+    /// <summary>Of a copy of a set: the sheets that lie in it, and those taken out.</summary>
+    public IReadOnlyList<SetSheet> SetSheets { get; init; } = [];
+
+    /// <summary>Of a sheet that lies in a set: which.</summary>
+    public SetMembership? InSet { get; init; }
+
+    public Reservation? StandingReservation => Reservations.FirstOrDefault(one => one.IsStanding);
 
     /// <summary>The code as people see it, <c>7KQ4-M2X3</c>; as found where damage made it no code.</summary>
     public string ShownCode => RegisterCode.TryParse(Code, out var code) ? code.ToString() : Code;

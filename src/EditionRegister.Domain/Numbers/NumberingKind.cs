@@ -15,6 +15,17 @@ public sealed record NumberingKind
         ForSale = counts is Counts.AsTheEdition or Counts.AsProofForSale;
     }
 
+    private NumberingKind(string word, string mark, string name, bool inSize, bool inTotal, bool forSale)
+    {
+        Word = word;
+        Mark = mark;
+        Name = name;
+        InSize = inSize;
+        InTotal = inTotal;
+        ForSale = forSale;
+        IsOwn = true;
+    }
+
     private enum Counts
     {
         AsTheEdition,
@@ -64,6 +75,9 @@ public sealed record NumberingKind
         ColourTrial, Cancellation, Presentation, Workshop, Archive, Exchange, LegalDeposit,
     ];
 
+    /// <summary>A kind that a register made for itself.</summary>
+    public static NumberingKind Own(string word, string mark, string name, bool inSize, bool inTotal, bool forSale) => new(word, mark, name, inSize, inTotal, forSale);
+
     /// <summary>Permanent, in kebab case: what the register, commands and CSV call it.</summary>
     public string Word { get; }
 
@@ -81,6 +95,9 @@ public sealed record NumberingKind
 
     /// <summary>Sold by custom of the trade; a register may decide otherwise for one sheet.</summary>
     public bool ForSale { get; }
+
+    /// <summary>Made by a register for itself; the others every register knows from the start.</summary>
+    public bool IsOwn { get; }
 
     public static bool TryFind(string? word, [NotNullWhen(true)] out NumberingKind? value)
     {

@@ -14,6 +14,23 @@ public sealed record Matrix(
     RecordedDate FateDate,
     string? FateNote)
 {
+    /// <summary>Which part of the image it prints: key, sky, left half.</summary>
+    public string? Part { get; init; }
+
+    /// <summary>Its own code, eight characters as stored, or null where it has none yet.</summary>
+    public string? Code { get; init; }
+
+    /// <summary>Where it lies, or null where nobody said.</summary>
+    public long? Place { get; init; }
+
+    /// <summary>Who has it, or null where it is the maker or nobody said.</summary>
+    public long? Keeper { get; init; }
+
+    /// <summary>The impression that proves its fate: the cancellation proof.</summary>
+    public long? FateProof { get; init; }
+
+    public IReadOnlyList<MatrixState> States { get; init; } = [];
+
     public bool IsReduction => Reduction == "yes";
 
     /// <summary>What the trade calls it: a block, a plate; "matrix" only where it is none of these.</summary>

@@ -1,4 +1,5 @@
 using EditionRegister.Domain.Dates;
+using EditionRegister.Domain.Passes;
 
 namespace EditionRegister.Domain.Works;
 
@@ -19,4 +20,23 @@ public sealed record PrintRun(
     long? ImageWidth,
     long? SheetHeight,
     long? SheetWidth,
-    string? Note);
+    string? Note)
+{
+    /// <summary>How many impressions each printed sheet is cut into; null and 1 are the same.</summary>
+    public int? CutInto { get; init; }
+
+    /// <summary>How many sheets make one impression, as in a diptych; null and 1 are the same.</summary>
+    public int? MadeOf { get; init; }
+
+    /// <summary>From when the sheets on the rack are dry enough to be sorted.</summary>
+    public RecordedDate Ready { get; init; } = RecordedDate.None;
+
+    /// <summary>yes, no, unknown, or null where nobody said: printed after the maker's death.</summary>
+    public string? Posthumous { get; init; }
+
+    /// <summary>yes, no or null: printed from the cancelled matrix, as evidence.</summary>
+    public string? CancellationProof { get; init; }
+
+    /// <summary>In order; none where they were not recorded.</summary>
+    public IReadOnlyList<Pass> Passes { get; init; } = [];
+}

@@ -2,6 +2,8 @@ using EditionRegister.Domain.Dates;
 using EditionRegister.Domain.Editions;
 using EditionRegister.Domain.Impressions;
 using EditionRegister.Domain.People;
+using EditionRegister.Domain.Pictures;
+using EditionRegister.Domain.Sets;
 
 namespace EditionRegister.Domain.Works;
 
@@ -37,6 +39,17 @@ public sealed record Work
     public required IReadOnlyList<Impression> Impressions { get; init; }
 
     public required AddressBook Book { get; init; }
+
+    /// <summary>The sheet that was worked over by hand into this work, or null.</summary>
+    public WorkedOver? WorkedOver { get; init; }
+
+    /// <summary>Its parts, where the work is a set; else null.</summary>
+    public PrintSet? Set { get; init; }
+
+    public IReadOnlyList<Picture> Pictures { get; init; } = [];
+
+    /// <summary>Kinds and faults that the register made for itself.</summary>
+    public OwnWords OwnWords { get; init; } = OwnWords.None;
 
     /// <summary>The title as lists show it: as given, Untitled, or [unknown].</summary>
     public string ShownTitle => TitleState == "untitled" ? "Untitled" : Title ?? "[unknown]";

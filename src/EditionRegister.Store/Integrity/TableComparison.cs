@@ -17,7 +17,7 @@ internal static class TableComparison
         var form = Schema.FormOf(connection);
         var tables = FactCatalogue.Tables.Where(table => table.Since <= form).ToList();
 
-        return tables.SelectMany(table => Compare(connection, table, folded.Of(table)))
+        return tables.SelectMany(table => Compare(connection, form, table, folded.Of(table)))
             .Concat(tables.SelectMany(table => HighestId(connection, table, folded.Highest(table))));
     }
 
@@ -34,9 +34,9 @@ internal static class TableComparison
         }
     }
 
-    private static IEnumerable<Finding> Compare(SqliteConnection connection, FactTable table, Dictionary<long, FoldedRow> folded)
+    private static IEnumerable<Finding> Compare(SqliteConnection connection, int form, FactTable table, Dictionary<long, FoldedRow> folded)
     {
-        using var command = connection.Command($"SELECT id, v, {string.Join(", ", table.Facts.Select(fact => fact.Name))} FROM {table.Name}");
+        using var command = connection.Command($"SELECT id, v, {string.Join(", ", table.Facts.Select(fact => fact.Since <= form ? fact.Name : "NULL"))} FROM {table.Name}");
         using var reader = command.ExecuteReader();
 
         while (reader.Read())

@@ -37,6 +37,7 @@ internal sealed class Upgrade(SqliteConnection connection, string database)
         Guards.PutBack(connection, Schema.Newest);
         Writing own = new(connection, writing.Randomness, writing.At);
         own.On(Root.Register).Set("register", 1, ("schema", Schema.Newest));
+        Seeds.SowWhatCameAfter(_from, own.On(Root.Register));
         append(own, "upgrade-register");
     }
 

@@ -51,7 +51,7 @@ public sealed partial class Reader
         return standing;
     }
 
-    private bool Has(string table) => FactCatalogue.Table(table).Since <= Schema.FormOf(Connection);
+    private bool Has(string table) => FactCatalogue.Table(table).Since <= Form;
 
     private Acceptance AcceptanceOf(SqliteDataReader row) =>
         new(row.Figure(0), row.Word(5), DateAt(row, 6), row.NumberOrNull(9) is { } by ? Book.NameOf(by) : null);

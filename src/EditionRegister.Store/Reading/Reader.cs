@@ -21,8 +21,13 @@ public sealed partial class Reader
             .ToDictionary(person => person.Id),
         Rows("SELECT id, v, name, inside, keeper, note FROM place ORDER BY id", [], PlaceOf).ToDictionary(place => place.Id));
 
-    /// <summary>Forgets the address book, after the deed under way has changed it.</summary>
-    public void Refresh() => _book = null;
+    /// <summary>Forgets what is read once, after the deed under way has changed it.</summary>
+    public void Refresh()
+    {
+        _book = null;
+        _ownWords = null;
+        _any.Clear();
+    }
 
     /// <summary>The whole work, or null where there is none of that id.</summary>
     public Work? Work(long id) => Rows(WorkSql + " WHERE id = @1", [id], row => WorkOf(row, id)).FirstOrDefault();
@@ -48,7 +53,9 @@ public sealed partial class Reader
             [code],
             row => (row.Figure(0), row.Figure(1))).FirstOrDefault();
 
-    public bool CodeWasEverGiven(string code) => Rows("SELECT 1 FROM code WHERE code = @1", [code], _ => true).Count > 0;
+    /// <summary>To a sheet or to a matrix.</summary>
+    public bool CodeWasEverGiven(string code) => Rows(
+        $"SELECT 1 FROM code WHERE code = @1{(Has("matrix_code") ? " UNION ALL SELECT 1 FROM matrix_code WHERE code = @1" : "")}", [code], _ => true).Count > 0;
 
     /// <summary>The sheet a code was given to once, whether or not its row still stands.</summary>
     public long? SheetOfCode(string code) => Rows<long?>("SELECT sheet FROM code WHERE code = @1", [code], row => row.Figure(0)).FirstOrDefault();

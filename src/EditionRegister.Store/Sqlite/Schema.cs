@@ -9,10 +9,10 @@ namespace EditionRegister.Store.Sqlite;
 internal static class Schema
 {
     /// <summary>The form of register this program writes.</summary>
-    public const int Newest = 2;
+    public const int Newest = 3;
 
     // A form whose tables need no guard of their own ships none but those every table has.
-    private static readonly string[] OfTheirOwn = ["0001.guards.sql"];
+    private static readonly (int Since, string Script)[] OfTheirOwn = [(1, "0001.guards.sql"), (3, "0003.guards.sql")];
 
     private static readonly Dictionary<string, string>[] GuardsByForm = [.. Enumerable.Range(1, Newest).Select(ReadGuards)];
 
@@ -68,7 +68,14 @@ internal static class Schema
 
         foreach (var statement in Enumerable.Range(1, form).SelectMany(number => Statements(Script(number), ";")).Concat(GuardsOf(form).Values))
         {
-            shipped.Add($"{KindOf(statement)} {NameOf(statement)}", statement);
+            if (AddedColumn.TryRead(statement, out var added))
+            {
+                shipped[$"table {added.Table}"] = added.In(shipped[$"table {added.Table}"]);
+            }
+            else
+            {
+                shipped.Add($"{KindOf(statement)} {NameOf(statement)}", statement);
+            }
         }
 
         return shipped;
@@ -89,7 +96,7 @@ internal static class Schema
     }
 
     private static Dictionary<string, string> ReadGuards(int form) =>
-        OfTheirOwn.Take(form).SelectMany(script => Statements(Resource(script), "END;")).Concat(EntryGuards(form)).ToDictionary(NameOf, StringComparer.Ordinal);
+        OfTheirOwn.Where(own => own.Since <= form).SelectMany(own => Statements(Resource(own.Script), "END;")).Concat(EntryGuards(form)).ToDictionary(NameOf, StringComparer.Ordinal);
 
     /// <summary>A row changed by hand, without an entry to answer for it, is refused: its v must name the newest entry.</summary>
     private static IEnumerable<string> EntryGuards(int form) =>

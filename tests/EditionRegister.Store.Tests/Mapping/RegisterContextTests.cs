@@ -1,4 +1,5 @@
 using EditionRegister.Domain;
+using EditionRegister.Domain.Facts;
 using EditionRegister.Store.Mapping;
 using EditionRegister.Store.Sqlite;
 using Microsoft.Data.Sqlite;
@@ -29,7 +30,7 @@ public sealed class RegisterContextTests : IDisposable
         Assert.Equal(
             ["edition", "impression", "number", "numbering", "numbering_kind", "ownership", "person", "place", "print_run", "whereabouts", "work", "work_role"],
             tables.Order(StringComparer.Ordinal));
-        Assert.Equal(tables.SelectMany(table => Columns(connection, table)).Order(StringComparer.Ordinal), mapped);
+        Assert.Equal(tables.SelectMany(table => Columns(connection, table)).Where(EveryRegisterHas).Order(StringComparer.Ordinal), mapped);
     }
 
     [Fact]
@@ -68,6 +69,15 @@ public sealed class RegisterContextTests : IDisposable
         var refused = Assert.Throws<RefusedException>(() => context.Places.Count());
 
         Assert.Equal("register-cannot-open", refused.Name);
+    }
+
+    /// <summary>Lists read registers of every form as they are, so they map the facts that every form has.</summary>
+    private static bool EveryRegisterHas(string column)
+    {
+        var (table, name) = (column.Split('.')[0], column.Split('.', ' ')[1]);
+        var facts = FactCatalogue.Table(table);
+
+        return facts.PlaceOf(name) is not (>= 0 and var place) || facts.Facts[place].Since == 1;
     }
 
     private static List<string> Columns(SqliteConnection connection, string table) => Dump.Column(

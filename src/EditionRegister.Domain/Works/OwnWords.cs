@@ -1,0 +1,16 @@
+using EditionRegister.Domain.Impressions;
+using EditionRegister.Domain.Numbers;
+
+namespace EditionRegister.Domain.Works;
+
+/// <summary>Words that a register added to the growing lists for itself.</summary>
+public sealed record OwnWords(IReadOnlyList<NumberingKind> Kinds, IReadOnlyList<Fault> Faults)
+{
+    public static OwnWords None { get; } = new([], []);
+
+    /// <summary>The kind of that word, the register's own or one that every register knows; else null.</summary>
+    public NumberingKind? Kind(string? word) => NumberingKind.TryFind(word, out var known) ? known : Kinds.FirstOrDefault(kind => kind.Word == word);
+
+    /// <summary>The fault of that word, the register's own or one that every register knows; else null.</summary>
+    public Fault? FaultOf(string? word) => Fault.Of(word) ?? Faults.FirstOrDefault(fault => fault.Word == word);
+}

@@ -1,0 +1,60 @@
+using EditionRegister.Domain.Editions;
+using EditionRegister.Domain.Impressions;
+using EditionRegister.Domain.Numbers;
+using EditionRegister.Domain.Works;
+using EditionRegister.Store.Sqlite;
+
+namespace EditionRegister.Store.Reading;
+
+public sealed partial class Reader
+{
+    private OwnWords? _ownWords;
+
+    /// <summary>Kinds and faults that the register made for itself, read once.</summary>
+    public OwnWords OwnWords => _ownWords ??= ReadOwnWords();
+
+    private List<Edition> Editions(long work)
+    {
+        var numbers = RowsBelow(
+            "SELECT n.numbering, n.id, n.v, n.ordinal, n.fate, n.note FROM number n JOIN numbering m ON m.id = n.numbering JOIN edition e ON e.id = m.edition WHERE e.work = @1 ORDER BY n.numbering, n.ordinal",
+            work,
+            row => new NumberSlot(row.Figure(1), row.Figure(2), Count(row, 3), row.Word(4), row.TextOrNull(5)));
+        var numberings = RowsBelow(
+            $"SELECT m.edition, m.id, m.v, m.ordinal, m.kind, m.notation, m.size, m.size_state, {In(3, "m.name")} FROM numbering m JOIN edition e ON e.id = m.edition WHERE e.work = @1 ORDER BY m.edition, m.ordinal",
+            work,
+            row => new Numbering(
+                row.Figure(1), row.Figure(2), Count(row, 3), row.Word(4), row.Word(5), CountOrNull(row, 6), row.Word(7), numbers[row.Figure(1)], OwnWords.Kind(row.Word(4)))
+            {
+                Name = row.TextOrNull(8),
+            });
+        var entitlements = Any("entitlement") ? Entitlements(work) : new RowsBelow<Entitlement>();
+
+        return Rows(
+            $"SELECT id, v, ordinal, kind, extent, intended, declared, declared_earliest, declared_latest, closed, closed_on, closed_earliest, closed_latest, note, {In(3, "printing")}, {In(3, "rank")}, {In(3, "stated_total")}, {In(3, "fell_short")} FROM edition WHERE work = @1 ORDER BY ordinal",
+            [work],
+            row => new Edition(
+                row.Figure(0), row.Figure(1), Count(row, 2), row.Word(3), row.Word(4), CountOrNull(row, 5), DateAt(row, 6), row.Word(9), DateAt(row, 10),
+                row.TextOrNull(13), numberings[row.Figure(0)])
+            {
+                Printing = row.TextOrNull(14),
+                Rank = row.TextOrNull(15),
+                StatedTotal = CountOrNull(row, 16),
+                FellShort = row.TextOrNull(17),
+                Entitlements = entitlements[row.Figure(0)],
+            });
+    }
+
+    private RowsBelow<Entitlement> Entitlements(long work) => RowsBelow(
+        "SELECT m.edition, x.id, x.v, x.numbering, x.first, x.last, x.person, x.agreed, x.agreed_earliest, x.agreed_latest, x.note FROM entitlement x JOIN numbering m ON m.id = x.numbering JOIN edition e ON e.id = m.edition WHERE e.work = @1 ORDER BY m.ordinal, x.first",
+        work,
+        row => new Entitlement(row.Figure(1), row.Figure(2), row.Figure(3), Count(row, 4), Count(row, 5), row.Figure(6), DateAt(row, 7), row.TextOrNull(10)));
+
+    private OwnWords ReadOwnWords()
+    {
+        var kinds = Rows("SELECT word, mark, name, in_size, in_total, for_sale FROM numbering_kind ORDER BY id", [],
+            row => NumberingKind.Own(row.Word(0), row.Word(1), row.Word(2), row.Word(3) == "yes", row.Word(4) == "yes", row.Word(5) == "yes"));
+        var faults = Rows("SELECT word, name FROM fault ORDER BY id", [], row => new Fault(row.Word(0), row.Word(1)));
+
+        return new OwnWords([.. kinds.Where(kind => !NumberingKind.TryFind(kind.Word, out _))], [.. faults.Where(fault => Fault.Of(fault.Word) is null)]);
+    }
+}
