@@ -27,6 +27,7 @@ internal static class SheetDeeds
             new KeyDeed("d", "documents", () => Task.FromResult(chosen() is { } meant ? PaperForms.Of(desk, meant.Choice, meant.Called) : null)) { Explained = "Certificates, labels and lists of these sheets." },
             Deed("e", "edit", "Puts right what is recorded of the sheet itself: whether it is kept, spare or left out, and its condition.", StandingForm.Of),
             Deed("t", "take a step back", "Takes the last move or sale back where it was recorded by mistake; the logbook keeps both.", TakeBackQuestion.Of),
+            .. MoreAbout.Keys(desk, async () => chosen() is { } meant ? await SheetsAtHand.ReadAsync(desk, meant) : null),
         ];
 
         KeyDeed Deed(string key, string does, string explained, Func<Desk, SheetsAtHand, Opening> open) =>

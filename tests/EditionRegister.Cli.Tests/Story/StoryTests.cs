@@ -8,24 +8,13 @@ namespace EditionRegister.Cli.Tests;
 /// <summary>
 /// A small studio's year, chapter by chapter in one register, from <c>new</c> to <c>sell</c> and a certificate. Every chapter is an approved text: the lines
 /// typed ("$ edreg ..."), and after each the whole of what the program said, with its exit code in brackets where that is not 0.
-/// What was said instead lies beside the approved text in the output folder, as <c>.received</c>.
+/// What was said instead lies beside the approved text in the output folder, as <c>.received</c>. A story in the folder Apart has a register of its own.
 /// </summary>
-public sealed partial class StoryTests : IDisposable
+public sealed partial class StoryTests
 {
     private const string Prompt = "$ ";
 
     private static readonly string Folder = Path.Combine(AppContext.BaseDirectory, "Story");
-
-    private readonly CliRun _cli = new();
-
-    public StoryTests()
-    {
-        _cli.Set("EDREG_REGISTER", Path.Combine(_cli.Folder, "studio"));
-        File.WriteAllText(Path.Combine(_cli.Folder, "prints.csv"), "Artist,Title,Edition no.,Edition of,Signed,Colour notes\r\nAda Brandt,Môle,3/20,20,yes,\"blue\nand grey\"\r\nAda Brandt,Môle,about 5,20,no,\r\n");
-        File.WriteAllText(Path.Combine(_cli.Folder, "faulty.csv"), "maker,title,number,edition size,signed\r\nAda Brandt,Dyke,21/20,20,perhaps\r\nAda Brandt,Dyke,3/20,20,yes\r\nAda Brandt,Dyke,3/20,20,yes\r\n");
-    }
-
-    public void Dispose() => _cli.Dispose();
 
     [Theory]
     [InlineData("")]
@@ -38,7 +27,13 @@ public sealed partial class StoryTests : IDisposable
         try
         {
             CultureInfo.CurrentCulture = CultureInfo.GetCultureInfo(culture);
-            List<(string Approved, string Said)> chapters = [.. Chapters().Select(chapter => (File.ReadAllText(chapter).ReplaceLineEndings("\n"), Said(chapter)))];
+            List<(string Approved, string Said)> chapters = [];
+
+            foreach (var story in Stories())
+            {
+                using var cli = Begin();
+                chapters.AddRange(story.Select(chapter => (File.ReadAllText(chapter).ReplaceLineEndings("\n"), Said(cli, chapter))));
+            }
 
             Assert.NotEmpty(chapters);
             Assert.All(chapters, chapter => Assert.Equal(chapter.Approved, chapter.Said));
@@ -53,22 +48,17 @@ public sealed partial class StoryTests : IDisposable
     [Fact]
     public void Says_all_of_it_to_machines_too()
     {
-        foreach (var (line, approved) in Chapters().SelectMany(Lines))
+        foreach (var story in Stories())
         {
-            var said = _cli.Typed(line, "--json");
-
-            using var document = JsonDocument.Parse(_cli.Output.ToString());
-            Assert.Equal("edreg/1", document.RootElement.GetProperty("format").GetString());
-            Assert.Equal("", _cli.Error.ToString());
-            Assert.Equal(ExitCodeIn(approved), ExitCodeIn(said));
-            Assert.All(Sentences(document.RootElement), sentence => Assert.Equal(approved.Split('\n')[0], sentence));
+            using var cli = Begin();
+            Assert.All(story.SelectMany(Lines), pair => SaysToMachines(cli, pair.Line, pair.Approved));
         }
     }
 
     [Fact]
     public void Uses_every_command_that_touches_a_register()
     {
-        var typed = Chapters().SelectMany(Lines).Select(pair => pair.Line).ToList();
+        var typed = Stories().SelectMany(story => story).SelectMany(Lines).Select(pair => pair.Line).ToList();
 
         // The demo makes a register of its own, and a version needs none.
         var unused = HelpTests.EveryCommand.Select(row => row.Data).Where(command => command is not ("version" or "demo"))
@@ -77,27 +67,51 @@ public sealed partial class StoryTests : IDisposable
         Assert.Empty(unused);
     }
 
-    private static string[] Chapters() => [.. Directory.GetFiles(Folder, "*.txt").Order(StringComparer.Ordinal)];
+    private static IEnumerable<string[]> Stories() =>
+        [.. Files(Folder).Take(1).Select(_ => Files(Folder)), .. Files(Path.Combine(Folder, "Apart")).Select(story => new[] { story })];
+
+    private static string[] Files(string folder) => Directory.Exists(folder) ? [.. Directory.GetFiles(folder, "*.txt").Order(StringComparer.Ordinal)] : [];
+
+    private static CliRun Begin()
+    {
+        CliRun cli = new();
+        cli.Set("EDREG_REGISTER", Path.Combine(cli.Folder, "studio"));
+        File.WriteAllText(Path.Combine(cli.Folder, "prints.csv"), "Artist,Title,Edition no.,Edition of,Signed,Colour notes\r\nAda Brandt,Môle,3/20,20,yes,\"blue\nand grey\"\r\nAda Brandt,Môle,about 5,20,no,\r\n");
+        File.WriteAllText(Path.Combine(cli.Folder, "faulty.csv"), "maker,title,number,edition size,signed\r\nAda Brandt,Dyke,21/20,20,perhaps\r\nAda Brandt,Dyke,3/20,20,yes\r\nAda Brandt,Dyke,3/20,20,yes\r\n");
+
+        return cli;
+    }
+
+    private static void SaysToMachines(CliRun cli, string line, string approved)
+    {
+        var said = cli.Typed(line, "--json");
+
+        using var document = JsonDocument.Parse(cli.Output.ToString());
+        Assert.Equal("edreg/1", document.RootElement.GetProperty("format").GetString());
+        Assert.Equal("", cli.Error.ToString());
+        Assert.Equal(ExitCodeIn(approved), ExitCodeIn(said));
+        Assert.All(Sentences(cli, document.RootElement), sentence => Assert.Equal(approved.Split('\n')[0], sentence));
+    }
 
     private static IEnumerable<(string Line, string Approved)> Lines(string chapter) =>
         from part in $"\n{File.ReadAllText(chapter).ReplaceLineEndings("\n")}".Split($"\n{Prompt}").Skip(1)
         let lines = part.Split('\n', 2)
         select (lines[0], lines[^1]);
 
-    private IEnumerable<string> Sentences(JsonElement root) =>
+    private static IEnumerable<string> Sentences(CliRun cli, JsonElement root) =>
         from name in new[] { "done", "refused" }
         where root.TryGetProperty(name, out _)
-        select root.GetProperty(name).GetProperty("message").GetString()!.Replace(_cli.Folder, "/home/mira", StringComparison.Ordinal);
+        select root.GetProperty(name).GetProperty("message").GetString()!.Replace(cli.Folder, "/home/mira", StringComparison.Ordinal);
 
     private static string ExitCodeIn(string said) => EndsWithCode().Match(said).Value.TrimEnd();
 
-    private string Said(string chapter)
+    private static string Said(CliRun cli, string chapter)
     {
         StringBuilder said = new();
 
         foreach (var (line, _) in Lines(chapter))
         {
-            said.Append(CultureInfo.InvariantCulture, $"{Prompt}{line}\n{_cli.Typed(line)}");
+            said.Append(CultureInfo.InvariantCulture, $"{Prompt}{line}\n{cli.Typed(line)}");
         }
 
         // Heads answer for every byte of the logbook, which other tests hold; here they would change with every fact added to it.
