@@ -1,3 +1,5 @@
+using EditionRegister.Domain.Reading.Text;
+
 namespace EditionRegister.Domain.Reading.Inscriptions;
 
 /// <summary>A fraction and the mark that stands beside it, if one does.</summary>

@@ -1,3 +1,5 @@
+using EditionRegister.Domain.Reading.Text;
+
 namespace EditionRegister.Domain.Reading.Inscriptions;
 
 /// <summary>Words before or behind a size that say how sure it is: at least, about, c., (?).</summary>

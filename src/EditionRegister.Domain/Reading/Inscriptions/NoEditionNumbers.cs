@@ -1,3 +1,5 @@
+using EditionRegister.Domain.Reading.Text;
+
 namespace EditionRegister.Domain.Reading.Inscriptions;
 
 /// <summary>What looks like a number of an edition and is none: dates, measures, scales, pages, files.</summary>

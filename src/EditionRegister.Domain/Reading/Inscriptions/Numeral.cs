@@ -1,3 +1,5 @@
+using EditionRegister.Domain.Reading.Text;
+
 namespace EditionRegister.Domain.Reading.Inscriptions;
 
 internal enum NumeralKind : byte

@@ -1,3 +1,5 @@
+using EditionRegister.Domain.Reading.Text;
+
 namespace EditionRegister.Domain.Reading.Inscriptions;
 
 /// <summary>Reads which one is meant: 2nd, 2e, 2., second, deuxième, zweiter, twenty-ninth, II.</summary>

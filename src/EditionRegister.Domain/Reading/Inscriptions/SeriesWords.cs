@@ -1,3 +1,5 @@
+using EditionRegister.Domain.Reading.Text;
+
 namespace EditionRegister.Domain.Reading.Inscriptions;
 
 /// <summary>A kind of proof met in a text: its word, where it ends, whether it stands in the plural, and whether initials only hint at it.</summary>

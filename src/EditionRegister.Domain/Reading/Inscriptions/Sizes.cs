@@ -1,3 +1,5 @@
+using EditionRegister.Domain.Reading.Text;
+
 namespace EditionRegister.Domain.Reading.Inscriptions;
 
 /// <summary>A size or a copy number that words announce: edition of 75, 25 impressions, set #116.</summary>

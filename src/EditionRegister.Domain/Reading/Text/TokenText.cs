@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text;
 
-namespace EditionRegister.Domain.Reading.Inscriptions;
+namespace EditionRegister.Domain.Reading.Text;
 
 /// <summary>
 /// A text cut into words, digits and signs in one pass, with the words folded (no accents, small letters) so that one table serves

@@ -1,4 +1,4 @@
-namespace EditionRegister.Domain.Reading.Inscriptions;
+namespace EditionRegister.Domain.Reading.Text;
 
 internal enum TokenKind : byte
 {
