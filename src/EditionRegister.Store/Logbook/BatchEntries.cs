@@ -22,7 +22,7 @@ internal static class BatchEntries
         {
             entry.Read(reader.GetFieldValue<byte[]>(2));
 
-            foreach (var row in entry.Sets.Where(row => row.Table.Name is not ("batch" or "code")))
+            foreach (var row in entry.Sets.Where(row => row.Table.Name is not ("batch" or "code" or "matrix_code")))
             {
                 made.Add(new RowMade(reader.GetString(1), row.Table.Name, row.Id, IsAsMade(connection, row.Table, row.Id, reader.GetInt64(0))));
             }
