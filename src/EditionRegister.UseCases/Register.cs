@@ -11,6 +11,7 @@ using EditionRegister.UseCases.People;
 using EditionRegister.UseCases.ReadingIn;
 using EditionRegister.UseCases.Registers;
 using EditionRegister.UseCases.Shows;
+using EditionRegister.UseCases.LookingBack;
 using EditionRegister.UseCases.Works;
 
 namespace EditionRegister.UseCases;
@@ -127,6 +128,10 @@ public sealed class Register
     public PreviewInventory PreviewInventory => new(Store);
 
     public ExportInventory ExportInventory => new(Store);
+
+    public ListSchedule ListSchedule => new(Store);
+
+    public LookBack LookBack => new(Store);
 
     public UndoBatch UndoBatch => new(Store);
 

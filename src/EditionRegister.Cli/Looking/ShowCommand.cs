@@ -8,9 +8,10 @@ internal static class ShowCommand
     public static Command Create(CommandContext context)
     {
         var code = Arg.Code("The register code of the impression.");
-        CommandWithExample command = new("show", "Shows one impression whole: what it is, what stands on it, where it was and is, whose it was and is. Exhibitions and sales are `edreg shows`.", "edreg show 7KQ4-M2X3") { code };
+        var asOf = AsOfOption.Create();
+        CommandWithExample command = new("show", "Shows one impression whole: what it is, what stands on it, where it was and is, whose it was and is. Exhibitions and sales are `edreg shows`.", "edreg show 7KQ4-M2X3") { code, asOf };
 
-        command.SetAction(line => context.Look(line, (register, printer) =>
+        command.SetAction(line => line.GetValue(asOf) is { } day ? Back(context, line, day, line.GetRequiredValue(code)) : context.Look(line, (register, printer) =>
         {
             var seen = register.LookAround.Impression(line.GetRequiredValue(code));
             printer.Show(
@@ -20,4 +21,7 @@ internal static class ShowCommand
 
         return command;
     }
+
+    private static int Back(CommandContext context, ParseResult line, DateOnly day, string code) => ThenPrinted.Look(
+        context, line, day, (then, printer) => ThenPages.Impression(printer, then, code, context.Open(line).Settings.Units));
 }

@@ -39,6 +39,7 @@ internal static class Commands
         ["pencil"] = PencilCommand.Create,
         ["shows"] = ShowsCommand.Create,
         ["inventory"] = InventoryCommand.Create,
+        ["schedule"] = ScheduleCommand.Create,
         ["check"] = CheckCommand.Create,
         ["accept"] = AcceptCommand.Create,
         ["log"] = LogCommand.Create,
