@@ -10,14 +10,6 @@ public sealed partial class Reader
 
     private static readonly string[] LaterOfRun = ["cut_into", "made_of", "ready", "ready_earliest", "ready_latest", "posthumous", "cancellation_proof"];
 
-    /// <summary>The work a matrix belongs to and the matrix's id, by its code as stored; null where no matrix has that code.</summary>
-    public (long Work, long Matrix)? FindMatrixCode(string code) => Has("matrix_code")
-        ? Rows<(long, long)?>(
-            "SELECT m.work, m.id FROM matrix_code c JOIN matrix m ON m.id = c.matrix WHERE c.code = @1",
-            [code],
-            row => (row.Figure(0), row.Figure(1))).FirstOrDefault()
-        : null;
-
     private List<Matrix> Matrices(long work)
     {
         var states = Any("matrix_state") ? MatrixStates(work) : new RowsBelow<MatrixState>();

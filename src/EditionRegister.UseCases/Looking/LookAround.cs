@@ -33,6 +33,10 @@ public sealed partial class LookAround(RegisterStore store)
         return new ImpressionSeen(work, work.Impressions.First(sheet => sheet.Id == place.Impression), reader.EntriesOf(Root.Work(work.Id).ToString()));
     });
 
+    /// <summary>A matrix of a work by its number, its code or its part.</summary>
+    /// <exception cref="Domain.RefusedException">work-not-found or matrix-not-found.</exception>
+    public Matrix MatrixOf(long work, string named) => store.Read(reader => MatrixNamed.Find(reader.WorkOrRefuse(work), named));
+
     /// <summary>The matrix that has a code, with its work; null where none has, or it is no code.</summary>
     public MatrixSeen? MatrixOfCode(string code) => store.Read(reader =>
     {
