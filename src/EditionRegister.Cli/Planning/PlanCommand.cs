@@ -41,7 +41,7 @@ internal static class PlanCommand
     {
         var plan = planned.Plan;
         printer.Line(PlanText.Head(plan));
-        printer.Table(Columns, plan.Rows.Select(row => (string[])[Counted.Figure(row.Sheets), PlanText.Percent(row.Probability)]));
+        printer.Table(Columns, plan.Rows.Select(row => (string[])[Counted.Figure(row.Sheets), PlanText.Probability(row.Probability)]));
         printer.Line(PlanText.Answer(plan));
 
         foreach (var line in PlanText.Learned(planned))

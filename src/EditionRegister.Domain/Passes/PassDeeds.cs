@@ -17,7 +17,17 @@ public static class PassDeeds
     public static Pass Again(Work work, PrintRun run, PassWords changes, Deed deed)
     {
         var last = run.Passes.Count > 0 ? run.Passes[^1] : throw PassRefusals.NoneYet(work, run);
-        var again = Blank(run, deed) with { Kind = last.Kind, Name = last.Name, Side = last.Side, Matrices = last.Matrices, Colours = last.Colours, People = last.People };
+        var isSame = changes.Kind is null || changes.Kind == last.Kind;
+        var again = Blank(run, deed) with
+        {
+            Kind = last.Kind,
+            Name = last.Name,
+            Side = last.Side,
+            // What is done in another way is not printed from the same block.
+            Matrices = isSame ? last.Matrices : [],
+            Colours = last.Colours,
+            People = last.People,
+        };
 
         return Add(work, run, changes with { Added = changes.Added ?? 0 }, again, deed);
     }

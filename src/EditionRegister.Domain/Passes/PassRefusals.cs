@@ -25,7 +25,7 @@ public static class PassRefusals
         new("pass-does-not-balance", string.Create(CultureInfo.InvariantCulture, $"Pass {pass.Ordinal} does not balance: {WentIn(pass)} makes {(long)pass.SheetsIn! + (pass.Added ?? 0)}, and more are said to have come of it: {Parts(pass)}. Nothing was changed. Count again; sheets that joined late are given as added."));
 
     public static RefusedException TakesTooMany(Pass pass, long atHand) =>
-        new("pass-takes-in-too-many", string.Create(CultureInfo.InvariantCulture, $"Pass {pass.Ordinal} takes in {pass.SheetsIn}, but {(atHand == 1 ? "only 1 sheet was" : $"only {atHand} sheets were")} left{(pass.Ordinal == 1 ? " of those started" : " at hand by the passes before")}. Nothing was changed. Count again; sheets that joined late are given as added."));
+        new("pass-takes-in-too-many", string.Create(CultureInfo.InvariantCulture, $"Pass {pass.Ordinal} takes in {pass.SheetsIn}, but {(atHand == 1 ? "only 1 sheet was" : $"only {atHand} sheets were")} left{(pass.Ordinal == 1 ? " of those started" : " at hand by the passes before")}. Nothing was changed. Count again; sheets that joined late are given as added, and where several passes are wrong the last is put right first."));
 
     public static RefusedException OtherSheets(Pass pass, int sheets) =>
         new("pass-sheets-differ", string.Create(CultureInfo.InvariantCulture, $"Pass {pass.Ordinal} takes in {pass.SheetsIn}, but {sheets} sheets are named for it. Nothing was changed. Name as many as went in, or leave the names out."));

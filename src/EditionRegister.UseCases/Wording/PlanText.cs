@@ -12,6 +12,9 @@ public static class PlanText
     /// <summary>97.61 %, rounded half up, the same in every culture.</summary>
     public static string Percent(double share) => $"{Math.Round(share * Hundred, 2, MidpointRounding.AwayFromZero).ToString("0.##", CultureInfo.InvariantCulture)} %";
 
+    /// <summary>86.70 %: in a column, where the points stand under each other.</summary>
+    public static string Probability(double share) => $"{Math.Round(share * Hundred, 2, MidpointRounding.AwayFromZero).ToString("0.00", CultureInfo.InvariantCulture)} %";
+
     /// <summary>What is planned for, and at what rate.</summary>
     public static string Head(SheetsToStart plan) =>
         $"{Counted.Of(plan.Good, "good sheet")} after {Counted.Of(plan.Passes, "pass", "passes")} that {(plan.Passes == 1 ? "keeps" : "each keep")} {Percent(plan.Keep)}: of the sheets started {Percent(plan.Through)} come through.";
