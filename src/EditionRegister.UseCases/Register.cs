@@ -7,7 +7,9 @@ using EditionRegister.UseCases.Impressions;
 using EditionRegister.UseCases.Inventory;
 using EditionRegister.UseCases.Looking;
 using EditionRegister.UseCases.Moves;
+using EditionRegister.UseCases.Passes;
 using EditionRegister.UseCases.People;
+using EditionRegister.UseCases.Planning;
 using EditionRegister.UseCases.ReadingIn;
 using EditionRegister.UseCases.Registers;
 using EditionRegister.UseCases.Shows;
@@ -57,11 +59,27 @@ public sealed class Register
 
     public RecordMatrix RecordMatrix => new(Store);
 
+    public EditMatrix EditMatrix => new(Store);
+
+    public ReachMatrixState ReachMatrixState => new(Store);
+
     public StateMatrixFate StateMatrixFate => new(Store);
 
     public RecordPrintRun RecordPrintRun => new(Store);
 
     public EditPrintRun EditPrintRun => new(Store);
+
+    public LayPile LayPile => new(Store);
+
+    public ListRack ListRack => new(Store);
+
+    public RecordPass RecordPass => new(Store);
+
+    public EditPass EditPass => new(Store);
+
+    public TakePassBack TakePassBack => new(Store);
+
+    public PlanSheets PlanSheets => new(Store);
 
     public SortPulls SortPulls => new(Store);
 
