@@ -20,7 +20,7 @@ public sealed class ReductionsAreNotReprinted : IRule
         select finding;
 
     private Finding? AfterItsEnd(Work work, Matrix matrix, PrintRun run) =>
-        End(matrix) is { } end && matrix.FateDate.SurelyBefore(run.Printed) && !IsCutForThisRun(work, matrix, run)
+        End(matrix) is { } end && matrix.FateDate.SurelyBefore(run.Printed) && !IsCutForThisRun(work, matrix, run) && !(run.Purpose == "restrike" && matrix.Fate == "cancelled")
             ? this.Find(
                 Gravity(work),
                 work.SubjectOf(run),

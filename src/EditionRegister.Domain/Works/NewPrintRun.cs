@@ -40,6 +40,9 @@ public sealed record NewPrintRun
 
     public string? Note { get; init; }
 
+    /// <summary>yes, no or unknown: printed after the maker's death. Null where nobody said.</summary>
+    public string? Posthumous { get; init; }
+
     /// <summary>Where the pile lies; null leaves it with the maker.</summary>
     public long? Place { get; init; }
 
@@ -55,7 +58,7 @@ public sealed record NewPrintRun
             ("work", work.Id), ("ordinal", work.Runs.Count == 0 ? 1 : work.Runs.Max(known => known.Ordinal) + 1),
             ("purpose", Purpose), ("paper", Paper), ("state", State),
             ("started", Started), ("spoiled", Spoiled), ("unused", Unused), ("held_out", HeldOut),
-            ("image_height", ImageHeight), ("image_width", ImageWidth), ("sheet_height", SheetHeight), ("sheet_width", SheetWidth), ("note", Note));
+            ("image_height", ImageHeight), ("image_width", ImageWidth), ("sheet_height", SheetHeight), ("sheet_width", SheetWidth), ("note", Note), ("posthumous", Posthumous));
         deed.SetDate("print_run", run, "printed", Printed);
 
         List<long> sheets = [];
@@ -103,16 +106,19 @@ public sealed record NewPrintRun
             throw WorkRefusals.ReductionPrintedAlready(work, before);
         }
 
-        if (Purpose == "edition" && work.Editions.Any(edition => edition.IsClosed && edition.IsOurs))
+        if (Purpose == "edition" && work.Editions.Where(edition => edition.IsOurs).ToList() is { Count: > 0 } ours && ours.TrueForAll(edition => edition.IsClosed))
         {
             throw WorkRefusals.EditionClosed(work);
         }
 
-        if (work.Matrices.FirstOrDefault(matrix => MatrixDeeds.IsFinal(matrix.Fate) && matrix.FateDate.SurelyBefore(Printed)) is { } gone)
+        if (work.Matrices.FirstOrDefault(matrix => MatrixDeeds.IsFinal(matrix.Fate) && !IsRestrikeOfCancelled(matrix) && matrix.FateDate.SurelyBefore(Printed)) is { } gone)
         {
             throw WorkRefusals.PrintedAfterFate(work, gone);
         }
     }
+
+    // A cancelled plate still prints: a restrike of it shows the lines, and is disclosed as what it is.
+    private bool IsRestrikeOfCancelled(Matrix matrix) => Purpose == "restrike" && matrix.Fate == "cancelled";
 
     private Position FirstPosition(Work work) =>
         Place is { } place ? Position.InPlace(place) : work.Makers.FirstOrDefault() is { } maker ? Position.With(maker.Id) : Position.Unknown;

@@ -55,7 +55,7 @@ public static class WorkRefusals
         new("matrix-cannot-print", $"The {matrix.Called} of “{work.ShownTitle}” was {matrix.Fate.Replace('-', ' ')} ({matrix.FateDate}), before the date of this run. Nothing was changed. Correct the date, or the fate of the {matrix.Called}.");
 
     public static RefusedException EditionClosed(Work work) =>
-        new("edition-closed", $"The edition of “{work.ShownTitle}” is closed: every number is accounted for. Nothing was changed. Only a run for proofing, or a restrike disclosed as such, can still be recorded.");
+        new("edition-closed", $"The edition of “{work.ShownTitle}” is closed: every number is accounted for. Nothing was changed. Only a run for proofing, or a restrike disclosed as such, can still be recorded; for a later edition declare that one first.");
 
     public static RefusedException BadCount(string what) =>
         new("count-impossible", $"{what} cannot be less than nothing or more than 99,999. Nothing was changed. Count again.");

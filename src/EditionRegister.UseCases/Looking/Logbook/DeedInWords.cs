@@ -5,17 +5,24 @@ public static class DeedInWords
 {
     private static readonly Dictionary<string, string> Known = new(StringComparer.Ordinal)
     {
+        ["add-fault"] = "fault added to the list",
+        ["add-kind"] = "kind of numbering made",
         ["close-edition"] = "edition closed",
         ["consign"] = "sheets consigned",
         ["declare-edition"] = "edition declared",
+        ["dedicate-sheets"] = "copies dedicated",
+        ["divide-edition"] = "edition divided",
+        ["edit-kind"] = "kind of numbering changed",
         ["edit-person"] = "person corrected",
         ["edit-place"] = "place corrected",
         ["edit-print-run"] = "print run corrected",
         ["edit-work"] = "work corrected",
+        ["end-short"] = "short edition ended",
         ["give-numbers"] = "numbers given",
         ["inscribe"] = "inscriptions recorded",
         ["issue-certificate"] = "certificates issued",
         ["join-work"] = "people joined to the work",
+        ["link-ghost"] = "ghost recorded",
         ["make-edition-whole"] = "edition made whole",
         ["make-register"] = "register made",
         ["mend-size"] = "edition size mended",
@@ -27,14 +34,18 @@ public static class DeedInWords
         ["record-place"] = "place recorded",
         ["record-print-run"] = "print run recorded",
         ["record-work"] = "work recorded",
+        ["replace-sheet"] = "sheet replaced",
         ["return"] = "sheets returned",
         ["sell"] = "sheets sold",
         ["sort-pulls"] = "pulls sorted",
         ["state-matrix-fate"] = "fate of block, plate or stone stated",
         ["state-number-fate"] = "fate of numbers stated",
+        ["take-division-back"] = "division taken back",
+        ["take-ghost-back"] = "ghost taken back",
         ["take-link-back"] = "last step taken back",
         ["take-numbers-back"] = "numbers taken back",
         ["undo-batch"] = "batch undone",
+        ["vary-sheets"] = "variants recorded",
     };
 
     /// <summary>A deed without words of its own is said by its name, without the hyphens.</summary>
