@@ -35,8 +35,7 @@ public static class PrintingsText
 
         return edition.Printing != "on-demand" ? null
             : edition.Size is not { } size ? $"printed on demand, {InWords.Figure(PrintingOf.PrintedSoFar(work, edition))} so far"
-            : PrintingOf.PrintedSoFar(work, edition) is var printed && printed >= size ? $"printed on demand, all {InWords.Figure(size)}"
-            : $"printed on demand, {InWords.Figure(printed)} of {InWords.Figure(size)} so far";
+            : $"printed on demand, {InWords.Figure(PrintingOf.PrintedSoFar(work, edition))} of {InWords.Figure(size)}{(IsOver(work, edition) ? "" : " so far")}";
     }
 
     /// <summary>10 of 12 numbers printed; null where it is no short edition that is disclosed.</summary>
@@ -53,6 +52,10 @@ public static class PrintingsText
 
         return never == 0 ? null : $"{InWords.Figure(size - never)} of {InWords.Count(size, "number", "numbers")} printed";
     }
+
+    // No number is waiting any more.
+    private static bool IsOver(Work work, Edition edition) => edition.IsClosed || !edition.Numberings.Any(numbering =>
+        numbering.Kind is { InSize: true } && NumbersProposed.OpenIn(work, numbering) > 0);
 
     private static string Numbers(IEnumerable<(Numbering Numbering, int Number)> numbers) =>
         InWords.List([.. numbers.GroupBy(one => one.Numbering.Id).Select(same => InWords.Numbers(same.First().Numbering, same.Select(one => one.Number)))]);

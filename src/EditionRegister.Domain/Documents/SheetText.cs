@@ -21,11 +21,11 @@ public static class SheetText
         [
             .. Line("Variant", sheet.Variant),
             .. Line("Hand-coloured", HandColouring(work, sheet)),
-            .. Line("Ghost of", GhostOf(work, sheet)),
+            .. Line("Ghost of", With(GhostOf(work, sheet), Impressions.Ghosts.Of(sheet)?.Note)),
             .. Line("Its ghost", Ghosts(work, sheet)),
             .. Line("Dedicated", sheet.Dedication),
-            .. Line("Takes the place of", Replaces(work, sheet)),
-            .. Line("Replaced by", ReplacedBy(work, sheet)),
+            .. Line("Takes the place of", With(Replaces(work, sheet), Replacement.Of(sheet)?.Note)),
+            .. Line("Replaced by", With(ReplacedBy(work, sheet), Replacement.Of(work, sheet) is { } other ? Replacement.Of(other)?.Note : null)),
         ];
     }
 
@@ -106,6 +106,8 @@ public static class SheetText
 
         return proofs.Count == 0 ? null : $"cancellation proof {InWords.List(proofs)}";
     }
+
+    private static string? With(string? said, string? note) => said is null || string.IsNullOrWhiteSpace(note) ? said : $"{said}: {note.Trim()}";
 
     private static IEnumerable<(string, string)> Line(string label, string? value) => string.IsNullOrWhiteSpace(value) ? [] : [(label, value.Trim())];
 

@@ -44,7 +44,7 @@ public static class EditionRefusals
         new("numbering-ambiguous", $"{part} of “{work.ShownTitle}” can be meant of several numberings: {string.Join("; ", numberings.Select(numbering => numbering.Span))}. Nothing was changed. Write the name before the number, as in “{numberings.First().Name}: {part}”.");
 
     public static RefusedException NotOfThisPrinting(Impression sheet, Edition edition, Work work) =>
-        new("sheet-of-another-printing", $"{sheet.ShownCode} was pulled in a run {(edition.Rank is "restrike" or "posthumous" ? "for the edition" : "for a restrike")}, and edition {edition.Ordinal.ToString(CultureInfo.InvariantCulture)} of “{work.ShownTitle}” is {(edition.Rank is "restrike" or "posthumous" ? "a restrike" : "none")}: their numbers are never mixed. Nothing was changed. Choose sheets of its own run, or correct the purpose of the run.");
+        new("sheet-of-another-printing", $"{sheet.ShownCode} was pulled in a run {(edition.Rank is "restrike" or "posthumous" ? "for the edition" : "for a restrike")}, and edition {edition.Ordinal.ToString(CultureInfo.InvariantCulture)} of “{work.ShownTitle}” is {(edition.Rank is "restrike" or "posthumous" ? "a" : "no")} restrike: their numbers are never mixed. Nothing was changed. Choose sheets of its own run, or correct the purpose of the run.");
 
     public static RefusedException NothingShort(Work work) =>
         new("edition-not-short", $"Every number of the edition of “{work.ShownTitle}” is given or has its fate. Nothing was changed. `edreg map` shows them.");

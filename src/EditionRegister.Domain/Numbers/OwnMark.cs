@@ -36,7 +36,7 @@ public static class OwnMark
     /// <summary>A number without the words beside it that may be such a mark; a mark alone counts as the first of one.</summary>
     internal static string Without(string text)
     {
-        var kept = text.Split(' ', StringSplitOptions.RemoveEmptyEntries).Where(word => !IsOne(word)).ToList();
+        var kept = text[(text.IndexOf(':', StringComparison.Ordinal) + 1)..].Split(' ', StringSplitOptions.RemoveEmptyEntries).Where(word => !IsOne(word)).ToList();
 
         return kept.Count == 0 && text.Any(char.IsLetter) ? "1-1" : string.Join(' ', kept);
     }

@@ -55,8 +55,10 @@ public static class ImpressionFacts
     {
         var fault = sheet.Fault is null ? null : work.OwnWords.FaultOf(sheet.Fault)?.Name ?? sheet.Fault;
 
-        return string.Join(", ", new[] { Called.Plain(sheet.Standing), fault, sheet.FaultNote }.OfType<string>());
+        return string.Join(", ", new[] { Called.Plain(sheet.Standing), fault, sheet.FaultNote, WasSoldAsSecond(sheet) ? "sold as a sheet outside the edition" : null }.OfType<string>());
     }
+
+    private static bool WasSoldAsSecond(Impression sheet) => sheet.Standing == "left-out" && sheet.Ownership.Any(link => link.Kind == MoveKind.Sold.Word);
 
     private static string Given(Work work, Impression sheet) =>
         work.EditionOf(sheet) is { } edition && work.NumberingOf(sheet) is { } numbering
