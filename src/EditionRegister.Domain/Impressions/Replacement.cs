@@ -142,7 +142,7 @@ public sealed record Replacement
 
     /// <summary>The maker's, and in the maker's hands or in a place.</summary>
     private static bool IsHere(Work work, Impression sheet) =>
-        (sheet.Whose is { State: "known", Person: { } owner } ? work.Makers.Any(maker => maker.Id == owner) : !work.Makers.Any() && sheet.Ownership.Count == 1)
+        (sheet.Whose is { State: "known", Person: { } owner } ? work.MakersAndEstate.Any(maker => maker.Id == owner) : !work.Makers.Any() && sheet.Ownership.Count == 1)
         && sheet.Where is { } where
-        && (where.State == "placed" || (where.State == "with" && work.Makers.Any(maker => maker.Id == where.Holder)));
+        && (where.State == "placed" || (where.State == "with" && work.MakersAndEstate.Any(maker => maker.Id == where.Holder)));
 }

@@ -121,7 +121,7 @@ public sealed record NewPrintRun
     private bool IsRestrikeOfCancelled(Matrix matrix) => Purpose == "restrike" && matrix.Fate == "cancelled";
 
     private Position FirstPosition(Work work) =>
-        Place is { } place ? Position.InPlace(place) : work.Makers.FirstOrDefault() is { } maker ? Position.With(maker.Id) : Position.Unknown;
+        Place is { } place ? Position.InPlace(place) : work.FirstOwnerOf(Posthumous) is { } maker ? Position.With(maker.Id) : Position.Unknown;
 
-    private static Owner FirstOwner(Work work) => work.Makers.FirstOrDefault() is { } maker ? Owner.Known(maker.Id) : Owner.Unknown;
+    private Owner FirstOwner(Work work) => work.FirstOwnerOf(Posthumous) is { } maker ? Owner.Known(maker.Id) : Owner.Unknown;
 }
