@@ -14,6 +14,7 @@ using EditionRegister.UseCases.ReadingIn;
 using EditionRegister.UseCases.Registers;
 using EditionRegister.UseCases.Shows;
 using EditionRegister.UseCases.LookingBack;
+using EditionRegister.UseCases.Words;
 using EditionRegister.UseCases.Works;
 
 namespace EditionRegister.UseCases;
@@ -88,6 +89,24 @@ public sealed class Register
     public DeclareEdition DeclareEdition => new(Store);
 
     public MendSize MendSize => new(Store);
+
+    public EndShort EndShort => new(Store);
+
+    public DivideEdition DivideEdition => new(Store);
+
+    public VarySheets VarySheets => new(Store);
+
+    public LinkGhost LinkGhost => new(Store);
+
+    public DedicateSheets DedicateSheets => new(Store);
+
+    public ReplaceSheet ReplaceSheet => new(Store);
+
+    public AddKind AddKind => new(Store);
+
+    public EditKind EditKind => new(Store);
+
+    public AddFault AddFault => new(Store);
 
     public GiveNumbers GiveNumbers => new(Store);
 

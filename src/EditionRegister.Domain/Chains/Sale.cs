@@ -78,7 +78,7 @@ public sealed record Sale
             throw ChainRefusals.NotTheirs(sheet, work.Book.NameOf(seller), ownerName);
         }
 
-        if (Seller is null && owner is { } known && work.Makers.Any() && work.Makers.All(maker => maker.Id != known))
+        if (Seller is null && owner is { } known && work.Makers.Any() && work.MakersAndEstate.All(maker => maker.Id != known))
         {
             throw ChainRefusals.SoldAlready(sheet, ownerName);
         }

@@ -90,7 +90,7 @@ public static class WhereaboutsDeeds
     private static Position Home(Work work, long? place) =>
         place is { } put ? Position.InPlace(put) : work.Makers.FirstOrDefault() is { } maker ? Position.With(maker.Id) : Position.Unknown;
 
-    private static bool IsMakers(Work work, long person) => work.Makers.Any(maker => maker.Id == person);
+    private static bool IsMakers(Work work, long person) => work.MakersAndEstate.Any(maker => maker.Id == person);
 
     private static bool IsKeptBy(Work work, long place, long holder)
     {

@@ -30,5 +30,5 @@ internal static class SheetOnMap
 
     private static bool WasSold(Impression sheet) => sheet.Ownership.Any(link => link.Kind == MoveKind.Sold.Word);
 
-    private static bool IsMaker(Work work, long? person) => person is not null && work.Makers.Any(maker => maker.Id == person);
+    private static bool IsMaker(Work work, long? person) => person is not null && work.MakersAndEstate.Any(maker => maker.Id == person);
 }

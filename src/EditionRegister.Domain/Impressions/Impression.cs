@@ -3,6 +3,7 @@ using EditionRegister.Domain.Codes;
 using EditionRegister.Domain.Conditions;
 using EditionRegister.Domain.Numbers;
 using EditionRegister.Domain.Sets;
+using EditionRegister.Domain.Works;
 
 namespace EditionRegister.Domain.Impressions;
 
@@ -111,6 +112,9 @@ public sealed record Impression
     public IssuedDocument? ValidCertificate => Documents.FirstOrDefault(document => document.IsValidCertificate);
 
     /// <summary>What the pencil says, read with the notation its numbering leads one to expect; null where it is blank or not plain.</summary>
-    public PencilledNumber? Read(Notation? expected) =>
-        PencilledNumber.TryParse(Pencilled, expected, out var read, out _) ? read : null;
+    public PencilledNumber? Read(Notation? expected) => Read(expected, OwnWords.None);
+
+    /// <summary>The same, where the register has kinds of its own.</summary>
+    public PencilledNumber? Read(Notation? expected, OwnWords own) =>
+        PencilledNumber.TryParse(Pencilled, expected, own, out var read, out _) ? read : null;
 }

@@ -17,6 +17,11 @@ public static class Rules
         new LeftOutSheetsBearNoNumber(),
         new ReductionsAreNotReprinted(),
         new ChainsHold(),
+        new EntitlementsAreKept(),
+        new GhostsFollowTheirPrints(),
+        new ReplacedSheetsBearNoNumber(),
+        new ShortEditionsSaySo(),
+        new RanksFitThePrinting(),
         new CertificatesAgree(),
         new ValuesAreReadable(),
     ];

@@ -101,7 +101,7 @@ public static class WorkRefusals
         new("proof-of-another-work", $"{proof.ShownCode} is no impression of “{work.ShownTitle}”, so it cannot prove what became of its {matrix.Called}. Nothing was changed. Name an impression of this work; one pulled from the cancelled {matrix.Called} is recorded with `edreg run add` and --cancellation-proof.");
 
     public static RefusedException EditionClosed(Work work) =>
-        new("edition-closed", $"The edition of “{work.ShownTitle}” is closed: every number is accounted for. Nothing was changed. Only a run for proofing, or a restrike disclosed as such, can still be recorded.");
+        new("edition-closed", $"The edition of “{work.ShownTitle}” is closed: every number is accounted for. Nothing was changed. Only a run for proofing, or a restrike disclosed as such, can still be recorded; for a later edition declare that one first.");
 
     public static RefusedException BadCount(string what) =>
         new("count-impossible", $"{what} cannot be less than nothing or more than 99,999. Nothing was changed. Count again.");

@@ -28,7 +28,7 @@ public static class ImpressionsChosen
             found.AddRange(FromPile(Load(choice.Work ?? 0), choice));
         }
 
-        foreach (var range in choice.Sheets is null ? [] : NumberRanges.Read(choice.Sheets))
+        foreach (var range in choice.Sheets is null ? [] : NumberRanges.Read(choice.Sheets, reader.OwnWords))
         {
             found.AddRange(range.Code is { } code ? [ByCode(code.Text, code.ToString())] : ByNumber(range));
         }

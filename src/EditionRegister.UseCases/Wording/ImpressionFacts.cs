@@ -1,4 +1,5 @@
 using EditionRegister.Domain.Chains;
+using EditionRegister.Domain.Documents;
 using EditionRegister.Domain.Editions;
 using EditionRegister.Domain.Impressions;
 using EditionRegister.Domain.Works;
@@ -36,8 +37,9 @@ public static class ImpressionFacts
 
     public static IReadOnlyList<(string Label, string? Value)> OfTheSheet(Work work, Impression sheet) =>
     [
-        ("Standing", Standing(sheet)),
+        ("Standing", Standing(work, sheet)),
         ("Number given", Given(work, sheet)),
+        .. SheetText.Of(work, sheet).Select(line => (line.Label, (string?)line.Value)),
         ("Pencilled", sheet.Pencilled),
         ("Titled", sheet.Titled),
         ("Signed", sheet.Signature is { } signature ? $"{sheet.Signed}, “{signature}”" : sheet.Signed),
@@ -49,16 +51,18 @@ public static class ImpressionFacts
         ("Note", sheet.Note),
     ];
 
-    private static string Standing(Impression sheet)
+    private static string Standing(Work work, Impression sheet)
     {
-        var fault = sheet.Fault is null ? null : Fault.Of(sheet.Fault)?.Name ?? sheet.Fault;
+        var fault = sheet.Fault is null ? null : work.OwnWords.FaultOf(sheet.Fault)?.Name ?? sheet.Fault;
 
-        return string.Join(", ", new[] { Called.Plain(sheet.Standing), fault, sheet.FaultNote }.OfType<string>());
+        return string.Join(", ", new[] { Called.Plain(sheet.Standing), fault, sheet.FaultNote, WasSoldAsSecond(sheet) ? "sold as a sheet outside the edition" : null }.OfType<string>());
     }
+
+    private static bool WasSoldAsSecond(Impression sheet) => sheet.Standing == "left-out" && sheet.Ownership.Any(link => link.Kind == MoveKind.Sold.Word);
 
     private static string Given(Work work, Impression sheet) =>
         work.EditionOf(sheet) is { } edition && work.NumberingOf(sheet) is { } numbering
-            ? $"{numbering.Spell(sheet.Number) ?? "number unknown"}, {numbering.Kind?.Name ?? numbering.KindWord}, edition {Counted.Figure(edition.Id)}{Extent(edition)}"
+            ? $"{numbering.Spell(sheet.Number) ?? "number unknown"}, {numbering.Kind?.Name ?? numbering.KindWord}{(numbering.Name is null ? "" : $" ({numbering.Name})")}, edition {Counted.Figure(edition.Id)}{Extent(edition)}"
             : "none";
 
     private static string Extent(Edition edition) => edition.IsWhole ? "" : $" ({Called.Extent(edition.Extent)})";
