@@ -35,6 +35,8 @@ public static class CertificateFacts
             new("image-size", SizeText.OnCertificate(run?.ImageHeight, run?.ImageWidth, units)),
             new("sheet-size", SizeText.OnCertificate(run?.SheetHeight, run?.SheetWidth, units)),
             new("number", NumberOf(work, impression)),
+            .. CertificateAlterations.Of(impression),
+            .. CertificateSetParts.Of(work, impression),
             new("edition", EditionText.Size(work, edition)),
             new("proofs", EditionText.Proofs(work, edition)),
             new("total", EditionText.Total(work, edition)),

@@ -3,6 +3,7 @@ using EditionRegister.Domain.Codes;
 using EditionRegister.Domain.Conditions;
 using EditionRegister.Domain.Numbers;
 using EditionRegister.Domain.Sets;
+using EditionRegister.Domain.Works;
 
 namespace EditionRegister.Domain.Impressions;
 
@@ -91,6 +92,9 @@ public sealed record Impression
 
     /// <summary>Of a sheet that lies in a set: which.</summary>
     public SetMembership? InSet { get; init; }
+
+    /// <summary>Of a sheet left out that was worked over by hand: the work of its own that came of it.</summary>
+    public WorkedInto? WorkedInto { get; init; }
 
     public Reservation? StandingReservation => Reservations.FirstOrDefault(one => one.IsStanding);
 

@@ -15,6 +15,8 @@ public static class Rules
         new ReductionsAreNotReprinted(),
         new ChainsHold(),
         new CertificatesAgree(),
+        new SetsAreWhole(),
+        new WorkedOverSheetsAreOnePaper(),
         new ValuesAreReadable(),
     ];
 }

@@ -16,7 +16,7 @@ public sealed record CertificateWording
     public static IReadOnlyList<string> LabelKeys { get; } =
     [
         "maker", "title", "matrix-year", "printed", "technique", "paper", "image-size", "sheet-size", "number", "edition",
-        "proofs", "total", "state", "signature", "matrix-fate", "printer", "workshop", "code", "serial", "issued", "supersedes",
+        "altered", "set", "parts", "proofs", "total", "state", "signature", "matrix-fate", "printer", "workshop", "code", "serial", "issued", "supersedes",
     ];
 
     public string Heading => _words["heading"];
