@@ -10,6 +10,7 @@ using EditionRegister.UseCases.Moves;
 using EditionRegister.UseCases.People;
 using EditionRegister.UseCases.ReadingIn;
 using EditionRegister.UseCases.Registers;
+using EditionRegister.UseCases.Sets;
 using EditionRegister.UseCases.Shows;
 using EditionRegister.UseCases.Works;
 
@@ -63,6 +64,22 @@ public sealed class Register
     public EditPrintRun EditPrintRun => new(Store);
 
     public SortPulls SortPulls => new(Store);
+
+    public GradeSheets GradeSheets => new(Store);
+
+    public ProposeKept ProposeKept => new(Store);
+
+    public SignSheets SignSheets => new(Store);
+
+    public AlterSheet AlterSheet => new(Store);
+
+    public WorkOver WorkOver => new(Store);
+
+    public MakeSet MakeSet => new(Store);
+
+    public ChangeSetParts ChangeSetParts => new(Store);
+
+    public GatherSet GatherSet => new(Store);
 
     public RehearseDeclaration RehearseDeclaration => new(Store);
 

@@ -21,7 +21,10 @@ public sealed record ProposedSheet(Impression Sheet, int Lacks, int Differs, int
 /// whose n cost least together wins. That is exact: no other middle and no other n sheets cost less. What costs the same goes by the order of
 /// the pile. Sheets with an aspect nobody looked at come after all fully graded ones, those that lack least in what was looked at first.
 /// </summary>
-public sealed record Proposal(IReadOnlyList<ProposedSheet> Sheets, Impression? Middle)
+/// <param name="Sheets">Those proposed, in the order of the pile.</param>
+/// <param name="Others">Those that could have been proposed and are not, in the order of the pile.</param>
+/// <param name="Middle">The sheet they are most alike to; null where none is fully graded.</param>
+public sealed record Proposal(IReadOnlyList<ProposedSheet> Sheets, IReadOnlyList<ProposedSheet> Others, Impression? Middle)
 {
     private static readonly int Aspects = GradeAspect.All.Count;
 
@@ -54,17 +57,16 @@ public sealed record Proposal(IReadOnlyList<ProposedSheet> Sheets, Impression? M
     {
         var full = pile.Select(sheet => new Placed(sheet, Marks(sheet))).Where(one => one.IsFull).ToList();
         var middle = full.Count == 0 ? null : MiddleOf(full, Math.Min(keep, full.Count));
-        var ranked = pile.Select((sheet, at) => (At: at, Proposed: Proposed(sheet, middle))).ToList();
+        var ranked = pile.Select((sheet, at) => (At: at, Proposed: Proposed(sheet, middle)))
+            .OrderBy(one => !one.Proposed.IsFullyGraded)
+            .ThenBy(one => one.Proposed.IsFullyGraded ? one.Proposed.Costs : one.Proposed.Lacks)
+            .ThenBy(one => one.At)
+            .ToList();
 
-        return new Proposal(
-            [
-                .. ranked.OrderBy(one => !one.Proposed.IsFullyGraded)
-                    .ThenBy(one => one.Proposed.IsFullyGraded ? one.Proposed.Costs : one.Proposed.Lacks)
-                    .ThenBy(one => one.At)
-                    .Take(keep).OrderBy(one => one.At).Select(one => one.Proposed),
-            ],
-            middle?.Sheet);
+        return new Proposal(AsPiled(ranked.Take(keep)), AsPiled(ranked.Skip(keep)), middle?.Sheet);
     }
+
+    private static IReadOnlyList<ProposedSheet> AsPiled(IEnumerable<(int At, ProposedSheet Proposed)> ranked) => [.. ranked.OrderBy(one => one.At).Select(one => one.Proposed)];
 
     private static ProposedSheet Proposed(Impression sheet, Placed? middle)
     {

@@ -24,6 +24,9 @@ public sealed partial class Reader
         ? Rows("SELECT s.work FROM set_part x JOIN print_set s ON s.id = x.print_set WHERE x.part = @1 ORDER BY s.id", [work], row => row.Figure(0))
         : [];
 
+    /// <summary>The works that are sets.</summary>
+    public IReadOnlyList<long> SetWorks() => Any("print_set") ? Rows("SELECT work FROM print_set ORDER BY work", [], row => row.Figure(0)) : [];
+
     private PrintSet? SetOf(long work) => Rows("SELECT id, v, form, signed_on, note FROM print_set WHERE work = @1", [work], row => new PrintSet(
         row.Figure(0), row.Figure(1), row.Word(2), row.Word(3), row.TextOrNull(4), PartsOf(row.Figure(0)))).FirstOrDefault();
 
