@@ -81,6 +81,10 @@ public sealed class Register
 
     public GatherSet GatherSet => new(Store);
 
+    public EditSet EditSet => new(Store);
+
+    public TakeOutOfSet TakeOutOfSet => new(Store);
+
     public RehearseDeclaration RehearseDeclaration => new(Store);
 
     public DeclareEdition DeclareEdition => new(Store);

@@ -17,7 +17,7 @@ internal static class SetEditCommand
         command.SetAction(line => context.Record(line, register =>
         {
             var id = line.GetValue(work)!.Value;
-            register.MakeSet.Correct(id, line.GetValue(form), line.GetValue(signedOn), line.GetValue(note));
+            register.EditSet.Run(id, line.GetValue(form), line.GetValue(signedOn), line.GetValue(note));
             var seen = register.LookAround.Set(id);
 
             return new Recorded(SetsSaid.PutRight(seen.Work), json => SetJson.WriteHead(json, seen));

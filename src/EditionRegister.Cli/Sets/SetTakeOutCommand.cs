@@ -15,7 +15,7 @@ internal static class SetTakeOutCommand
         command.SetAction(line => context.Record(line, register =>
         {
             var id = line.GetValue(work)!.Value;
-            var sheets = register.GatherSet.TakeOut(id, chooser.Read(line));
+            var sheets = register.TakeOutOfSet.Run(id, chooser.Read(line));
             var seen = register.LookAround.Set(id);
 
             return new Recorded(SetsSaid.TakenOut(seen.Work, sheets), json =>

@@ -9,6 +9,9 @@ internal static class PileTray
 {
     public const string Legend = "p pulled, not sorted  k kept  n numbered  s spare  x left out  h held out";
 
+    /// <summary>The legend of a pile, with the sign for a grade where one occurs.</summary>
+    public static string LegendOf(IReadOnlyList<Impression> pile) => pile.Any(sheet => sheet.Grade is not null) ? Legend + "  · graded" : Legend;
+
     public static IReadOnlyList<TrayGroup> Of(IReadOnlyList<Impression> pile, IReadOnlySet<long> marked) =>
         pile.Count == 0 ? [] : [new TrayGroup("The pile, the first sheet at the left", [.. pile.Select(sheet => Cell(sheet, marked))])];
 
@@ -19,7 +22,9 @@ internal static class PileTray
         var number = sheet.Number is null ? "" : $", numbered {work.NumberOf(sheet)}";
         var note = sheet.FaultNote is { } said ? $" ({said})" : "";
 
-        return $"Sheet {Counted.Figure(sheet.Ordinal)} of {Counted.Figure(pile)} ({sheet.ShownCode}): {Called.Plain(sheet.Standing)}{fault}{note}{number}.";
+        var grade = sheet.Grade is null ? "" : $" Graded {GradeShown.Marks(sheet.Grade)}.";
+
+        return $"Sheet {Counted.Figure(sheet.Ordinal)} of {Counted.Figure(pile)} ({sheet.ShownCode}): {Called.Plain(sheet.Standing)}{fault}{note}{number}.{grade}";
     }
 
     private static TrayCell Cell(Impression sheet, IReadOnlySet<long> marked)
@@ -27,7 +32,7 @@ internal static class PileTray
         var letter = Letter(sheet);
         var tone = letter switch { 'p' => Tone.Strong, 'x' => Tone.Bad, 'k' or 'n' => Tone.Good, _ => Tone.Plain };
 
-        return new TrayCell(Counted.Figure(sheet.Ordinal), letter, IsMarked: marked.Contains(sheet.Id), Tone: tone);
+        return new TrayCell(Counted.Figure(sheet.Ordinal), letter, sheet.Grade is null ? ' ' : '·', IsMarked: marked.Contains(sheet.Id), Tone: tone);
     }
 
     private static char Letter(Impression sheet) => sheet.Standing switch

@@ -60,21 +60,6 @@ public sealed class GatherSet(RegisterStore store)
         return gathering.Count;
     });
 
-    /// <summary>Takes sheets out of the copies they lie in; they stay where they are.</summary>
-    /// <exception cref="Domain.RefusedException">set-not-made or sheet-in-no-copy.</exception>
-    public int TakeOut(long set, ImpressionChoice sheets) => store.Write("take-out-of-set", writing =>
-    {
-        var work = writing.Read.WorkOrRefuse(set);
-        var chosen = ImpressionsChosen.Find(writing.Read, sheets).SelectMany(ofWork => ofWork.Sheets).ToList();
-
-        foreach (var sheet in chosen)
-        {
-            SetDeeds.TakeOut(work, sheet, writing.On(Root.Work(set)));
-        }
-
-        return chosen.Count;
-    });
-
     private static List<Work> PartsOf(Writing writing, Work work, IReadOnlyList<long> wanted)
     {
         var parts = SetDeeds.Of(work).Parts;

@@ -5,7 +5,7 @@ using EditionRegister.UseCases.Works;
 
 namespace EditionRegister.UseCases.Sets;
 
-/// <summary>Makes a work a set of prints, whose own impressions are its copies; or puts right what was recorded of a set.</summary>
+/// <summary>Makes a work a set of prints, whose own impressions are its copies.</summary>
 public sealed class MakeSet(RegisterStore store)
 {
     /// <param name="work">The work.</param>
@@ -16,15 +16,6 @@ public sealed class MakeSet(RegisterStore store)
     public void Run(long work, string form, string signedOn = "unknown", string? note = null) => store.Write("make-set", writing =>
     {
         SetDeeds.Make(writing.Read.WorkOrRefuse(work), form, signedOn, note, writing.On(Root.Work(work)));
-
-        return work;
-    });
-
-    /// <summary>Null leaves a fact as it is.</summary>
-    /// <exception cref="Domain.RefusedException">work-not-found, set-not-made or set-correction-empty.</exception>
-    public void Correct(long work, string? form, string? signedOn, string? note) => store.Write("edit-set", writing =>
-    {
-        SetDeeds.Correct(writing.Read.WorkOrRefuse(work), form, signedOn, note, writing.On(Root.Work(work)));
 
         return work;
     });

@@ -17,4 +17,12 @@ public static class ProposalTable
                 Counted.Figure(one.Sheet.Ordinal), one.Sheet.ShownCode, .. GradeShown.Cells(one.Sheet.Grade), Counted.Figure(one.Lacks), Counted.Figure(one.Differs), Called.Plain(one.Sheet.Standing),
             ]),
         ]);
+
+    /// <summary>The same where there is little room: the aspects by their letters.</summary>
+    public static ShownTable Short(string heading, IReadOnlyList<ProposedSheet> sheets)
+    {
+        var whole = Of(heading, sheets);
+
+        return whole with { Columns = [whole.Columns[0], whole.Columns[1], .. GradeAspect.All.Select(aspect => new ShownColumn(aspect.Word[..3], IsRight: true)), .. whole.Columns.Skip(2 + GradeAspect.All.Count)] };
+    }
 }

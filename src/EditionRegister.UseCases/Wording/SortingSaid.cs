@@ -39,6 +39,11 @@ public static class SortingSaid
         {
             yield return $"{Counted.Of(unknown, "proposed sheet is", "proposed sheets are")} not fully graded: what nobody looked at counts as nothing lacking, and such sheets come after all that are fully graded.";
         }
+
+        if (proposal.Others.Count(one => !one.IsFullyGraded) is > 0 and var others)
+        {
+            yield return $"{Counted.Of(others, "sheet that is", "sheets that are")} not fully graded {(others == 1 ? "is" : "are")} not proposed; once graded, the proposal may be another.";
+        }
     }
 
     /// <param name="seen">The session.</param>
