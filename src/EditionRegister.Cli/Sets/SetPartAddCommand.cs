@@ -19,7 +19,7 @@ internal static class SetPartAddCommand
 
         command.SetAction(line => context.Record(line, register =>
         {
-            var (id, added) = (line.GetValue(work)!.Value, line.GetRequiredValue(parts)!);
+            var (id, added) = (line.GetValue(work)!.Value, line.GetRequiredValue(parts)!.Distinct().ToArray());
             register.ChangeSetParts.Add(id, added);
             var seen = register.LookAround.Set(id);
 

@@ -36,6 +36,9 @@ public static class SetRefusals
     public static RefusedException NotOfTheSet(Work work, Impression copy) =>
         new("copy-not-of-the-set", $"{copy.ShownCode} is no copy of “{work.ShownTitle}”: the copies of a set are its own sheets. Nothing was changed. Name a copy by its number or its code.");
 
+    public static RefusedException OneCopyOnly(Work work) =>
+        new("one-copy-only", $"Sheets that are named go into one copy of “{work.ShownTitle}”, and several copies were. Nothing was changed. Name one copy.");
+
     public static RefusedException NoCopy(Work work, Impression copy) =>
         new("copy-is-not-kept", $"{copy.ShownCode} of “{work.ShownTitle}” is {copy.Standing.Replace('-', ' ')}, so it is no copy that prints could lie in. Nothing was changed. Keep it first with `edreg sort kept`, or name another copy.");
 

@@ -9,9 +9,6 @@ internal static class PileTray
 {
     public const string Legend = "p pulled, not sorted  k kept  n numbered  s spare  x left out  h held out";
 
-    /// <summary>The legend of a pile, with the sign for a grade where one occurs.</summary>
-    public static string LegendOf(IReadOnlyList<Impression> pile) => pile.Any(sheet => sheet.Grade is not null) ? Legend + "  · graded" : Legend;
-
     public static IReadOnlyList<TrayGroup> Of(IReadOnlyList<Impression> pile, IReadOnlySet<long> marked) =>
         pile.Count == 0 ? [] : [new TrayGroup("The pile, the first sheet at the left", [.. pile.Select(sheet => Cell(sheet, marked))])];
 

@@ -7,6 +7,7 @@ using EditionRegister.Tui.Pages;
 using EditionRegister.Tui.PlanChest;
 using EditionRegister.UseCases.Choosing;
 using EditionRegister.UseCases.Looking;
+using EditionRegister.UseCases.People;
 
 namespace EditionRegister.Tui.Sets;
 
@@ -153,7 +154,12 @@ internal sealed class SetPage(Desk desk, long work) : ListPage
 
     private static ImpressionChoice Choice(IEnumerable<string> codes) => new() { Sheets = string.Join(", ", codes) };
 
-    private static string[] Cells(SetSeen seen, Impression copy) => [seen.Work.NumberOf(copy), copy.ShownCode, SetsSaid.Holds(seen, copy), WhereInWords.Of(seen.Work, copy)];
+    private static string[] Cells(SetSeen seen, Impression copy) => [seen.Work.NumberOf(copy), copy.ShownCode, SetsSaid.Holds(seen, copy), Where(seen, copy)];
+
+    // The innermost place first, so that a narrow column still says which folder.
+    private static string Where(SetSeen seen, Impression copy) => copy.Where is { State: "placed", Place: { } place }
+        ? string.Join(", ", Places.Split(seen.Work.Book.PathOf(place)).Reverse())
+        : WhereInWords.Of(seen.Work, copy);
 
     private static IEnumerable<Line> InHere(SetSeen seen, Impression here, int width) =>
         Wrap.Of(string.Join("; ", seen.Set.Parts.Select(part => $"{part.Title} {SetSeen.In(here, part)?.Number ?? "–"}")), width).Select(line => Line.Of(line, Tone.Strong));

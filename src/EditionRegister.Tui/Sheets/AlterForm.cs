@@ -16,7 +16,7 @@ internal static class AlterForm
     /// <exception cref="Domain.RefusedException">one-sheet-only.</exception>
     public static Form Of(Desk desk, SheetsAtHand sheets) => sheets.IsOne
         ? Of(desk, sheets.First.Sheet, became: null, then: () => { })
-        : throw ImpressionRefusals.OneSheetOnly("What was altered on a sheet");
+        : throw ImpressionRefusals.OneAtATime("What was altered on a sheet");
 
     /// <param name="desk">The desk.</param>
     /// <param name="sheet">As it is on record.</param>

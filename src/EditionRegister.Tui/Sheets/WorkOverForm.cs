@@ -21,7 +21,7 @@ internal static class WorkOverForm
     {
         if (!sheets.IsOne)
         {
-            throw ImpressionRefusals.OneSheetOnly("What a sheet was worked over into");
+            throw ImpressionRefusals.OneAtATime("What a sheet was worked over into");
         }
 
         var (work, sheet) = sheets.First;

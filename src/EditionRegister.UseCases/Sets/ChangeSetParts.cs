@@ -14,21 +14,13 @@ public sealed class ChangeSetParts(RegisterStore store)
     public void Add(long set, IReadOnlyList<long> parts) => store.Write("add-set-part", writing =>
     {
         var work = writing.Read.WorkOrRefuse(set);
-        HashSet<long> added = [];
 
-        foreach (var part in parts)
+        foreach (var part in parts.Distinct())
         {
-            var found = writing.Read.WorkOrRefuse(part);
-
-            if (!added.Add(part))
-            {
-                throw SetRefusals.PartThere(work, found);
-            }
-
-            SetDeeds.AddPart(work, found, Holds(writing.Read, part, set), writing.On(Root.Work(set)));
+            SetDeeds.AddPart(work, writing.Read.WorkOrRefuse(part), Holds(writing.Read, part, set), writing.On(Root.Work(set)));
         }
 
-        return parts.Count;
+        return parts.Distinct().Count();
     });
 
     /// <exception cref="Domain.RefusedException">work-not-found, set-not-made, part-not-in-set or part-is-gathered.</exception>

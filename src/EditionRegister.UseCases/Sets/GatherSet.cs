@@ -46,7 +46,7 @@ public sealed class GatherSet(RegisterStore store)
     {
         var work = writing.Read.WorkOrRefuse(set);
         SetDeeds.Of(work);
-        var into = CopiesOf(writing, work, copy).ToList() is [var only] ? only : throw ImpressionRefusals.OneSheetOnly("What lies in a copy");
+        var into = CopiesOf(writing, work, copy).ToList() is [var only] ? only : throw SetRefusals.OneCopyOnly(work);
         Gathering gathering = new(work, date ?? Today.Of(store), writing.On(Root.Work(set)));
 
         foreach (var chosen in ImpressionsChosen.Find(writing.Read, sheets))
