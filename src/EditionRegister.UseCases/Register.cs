@@ -12,6 +12,7 @@ using EditionRegister.UseCases.People;
 using EditionRegister.UseCases.Planning;
 using EditionRegister.UseCases.ReadingIn;
 using EditionRegister.UseCases.Registers;
+using EditionRegister.UseCases.Sets;
 using EditionRegister.UseCases.Shows;
 using EditionRegister.UseCases.LookingBack;
 using EditionRegister.UseCases.Words;
@@ -83,6 +84,26 @@ public sealed class Register
     public PlanSheets PlanSheets => new(Store);
 
     public SortPulls SortPulls => new(Store);
+
+    public GradeSheets GradeSheets => new(Store);
+
+    public ProposeKept ProposeKept => new(Store);
+
+    public SignSheets SignSheets => new(Store);
+
+    public AlterSheet AlterSheet => new(Store);
+
+    public WorkOver WorkOver => new(Store);
+
+    public MakeSet MakeSet => new(Store);
+
+    public ChangeSetParts ChangeSetParts => new(Store);
+
+    public GatherSet GatherSet => new(Store);
+
+    public EditSet EditSet => new(Store);
+
+    public TakeOutOfSet TakeOutOfSet => new(Store);
 
     public RehearseDeclaration RehearseDeclaration => new(Store);
 

@@ -93,6 +93,9 @@ public sealed record Impression
     /// <summary>Of a sheet that lies in a set: which.</summary>
     public SetMembership? InSet { get; init; }
 
+    /// <summary>Of a sheet left out that was worked over by hand: the work of its own that came of it.</summary>
+    public WorkedInto? WorkedInto { get; init; }
+
     public Reservation? StandingReservation => Reservations.FirstOrDefault(one => one.IsStanding);
 
     /// <summary>The code as people see it, <c>7KQ4-M2X3</c>; as found where damage made it no code.</summary>

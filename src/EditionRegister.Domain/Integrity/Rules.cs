@@ -23,6 +23,8 @@ public static class Rules
         new ShortEditionsSaySo(),
         new RanksFitThePrinting(),
         new CertificatesAgree(),
+        new SetsAreWhole(),
+        new WorkedOverSheetsAreOnePaper(),
         new ValuesAreReadable(),
     ];
 }

@@ -47,6 +47,11 @@ internal sealed class EditionDeeds(Desk desk, EditionPage page)
         var (work, edition) = (seen.Work, seen.Edition);
         yield return Choosable.Opens("b", "look at the work and its printing, at the Bench", () => new GoTo(RoomName.Bench, new Bench.WorkPage(desk, work.Id)));
 
+        if (work.Set is not null)
+        {
+            yield return Choosable.Opens("s", "the copies of this set, and what lies in each", () => new Sets.SetPage(desk, work.Id));
+        }
+
         if (page.Slots.Any(slot => slot is { Numbering: not null, Code: not null }))
         {
             yield return Choosable.Opens("d", "documents of all its numbered sheets", () => PaperForms.Of(desk, Numbered(), Called.Edition(work, edition)));

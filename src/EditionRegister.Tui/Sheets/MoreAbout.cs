@@ -7,7 +7,11 @@ namespace EditionRegister.Tui.Sheets;
 /// <summary>What is done to a sheet now and then, behind one key: a short list to pick from.</summary>
 internal static class MoreAbout
 {
-    private static readonly IReadOnlyList<More> Entries = [];
+    private static readonly IReadOnlyList<More> Entries =
+    [
+        new("a", "record what was altered on the sheet itself", (desk, sheets) => Task.FromResult<Opening?>(AlterForm.Of(desk, sheets))),
+        new("v", "worked over by hand into a work of its own", (desk, sheets) => Task.FromResult<Opening?>(WorkOverForm.Of(desk, sheets))),
+    ];
 
     /// <param name="desk">The desk.</param>
     /// <param name="meant">Reads the sheets meant when the key is pressed; null where there are none.</param>

@@ -24,6 +24,7 @@ public sealed class MakeDemo(Action<string> say)
         new JigsawPrint(register, clock).Tell();
         new VariedEdition(register, clock).Tell();
         new EstateRestrike(register, clock).Tell();
+        new PortfolioOfFour(register, clock).Tell();
 
         return register;
     }

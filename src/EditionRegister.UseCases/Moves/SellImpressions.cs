@@ -19,7 +19,8 @@ public sealed class SellImpressions(RegisterStore store)
                 Agent = Find(people.Agent),
                 Date = sale.Date.IsKnown ? sale.Date : Today.Of(store),
             };
-            dated.Record(chosen.Work, chosen.Sheets, deed);
+            // The price is the copy's; what lies in it passes on with it.
+            (chosen.GoWithCopy ? dated with { Price = null, Net = null } : dated).Record(chosen.Work, chosen.Sheets, deed);
 
             long? Find(string? who) => who is null ? null : Persons.Find(writing.Read.Book, who);
         });

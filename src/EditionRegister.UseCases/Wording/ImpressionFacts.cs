@@ -1,5 +1,6 @@
 using EditionRegister.Domain.Chains;
 using EditionRegister.Domain.Documents;
+using EditionRegister.Domain.Codes;
 using EditionRegister.Domain.Editions;
 using EditionRegister.Domain.Impressions;
 using EditionRegister.Domain.Works;
@@ -15,6 +16,7 @@ public static class ImpressionFacts
         ("Maker", work.ShownMaker),
         ("Year", work.Year.IsKnown ? work.Year.Text : null),
         ("Technique", work.Technique),
+        ("Worked over from", WorkedOver(work)),
     ];
 
     /// <param name="work">The work.</param>
@@ -38,6 +40,8 @@ public static class ImpressionFacts
     public static IReadOnlyList<(string Label, string? Value)> OfTheSheet(Work work, Impression sheet) =>
     [
         ("Standing", Standing(work, sheet)),
+        ("Grade", GradeShown.Of(sheet.Grade)),
+        ("Worked over", sheet.WorkedInto is { } into ? $"into work {Counted.Figure(into.Work)}, “{into.Title}”{(into.Code is { } code ? $" ({Shown(code)})" : "")}" : null),
         ("Number given", Given(work, sheet)),
         .. SheetText.Of(work, sheet).Select(line => (line.Label, (string?)line.Value)),
         ("Pencilled", sheet.Pencilled),
@@ -48,8 +52,14 @@ public static class ImpressionFacts
         ("Asking price", PricesShown.Show(sheet.Asking, sheet.AskingCurrency)),
         ("Where", WhereInWords.Of(work, sheet)),
         ("Whose", WhereInWords.OwnerOf(work, sheet)),
+        ("In a set", SetsSaid.LiesIn(sheet)),
         ("Note", sheet.Note),
     ];
+
+    /// <summary>7KQ4-M2X3 of work 3, “Gull Rock”; null where the work is none that came of another.</summary>
+    public static string? WorkedOver(Work work) => work.WorkedOver is { } over ? $"{Shown(over.Code)} of work {Counted.Figure(over.Work)}, “{over.Title}”" : null;
+
+    private static string Shown(string code) => RegisterCode.TryParse(code, out var read) ? read.ToString() : code;
 
     private static string Standing(Work work, Impression sheet)
     {

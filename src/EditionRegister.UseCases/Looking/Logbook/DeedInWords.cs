@@ -7,6 +7,8 @@ public static class DeedInWords
     {
         ["add-fault"] = "fault added to the list",
         ["add-kind"] = "kind of numbering made",
+        ["add-set-part"] = "parts added to the set",
+        ["alter-sheet"] = "change on the sheet recorded",
         ["close-edition"] = "edition closed",
         ["consign"] = "sheets consigned",
         ["declare-edition"] = "edition declared",
@@ -18,9 +20,12 @@ public static class DeedInWords
         ["edit-person"] = "person corrected",
         ["edit-place"] = "place corrected",
         ["edit-print-run"] = "print run corrected",
+        ["edit-set"] = "set corrected",
         ["edit-work"] = "work corrected",
         ["end-short"] = "short edition ended",
+        ["gather-set"] = "sheets gathered into the set",
         ["give-numbers"] = "numbers given",
+        ["grade"] = "sheets graded",
         ["inscribe"] = "inscriptions recorded",
         ["issue-certificate"] = "certificates issued",
         ["join-work"] = "people joined to the work",
@@ -28,6 +33,7 @@ public static class DeedInWords
         ["link-ghost"] = "ghost recorded",
         ["make-edition-whole"] = "edition made whole",
         ["make-register"] = "register made",
+        ["make-set"] = "set of prints made",
         ["mend-size"] = "edition size mended",
         ["price"] = "price or sale decided",
         ["put-away"] = "sheets put away",
@@ -41,6 +47,7 @@ public static class DeedInWords
         ["record-work"] = "work recorded",
         ["repeat-pass"] = "pass recorded, as the one before",
         ["replace-sheet"] = "sheet replaced",
+        ["remove-set-part"] = "part taken out of the set",
         ["return"] = "sheets returned",
         ["sell"] = "sheets sold",
         ["sort-pulls"] = "pulls sorted",
@@ -53,6 +60,9 @@ public static class DeedInWords
         ["take-pass-back"] = "pass taken back",
         ["undo-batch"] = "batch undone",
         ["vary-sheets"] = "variants recorded",
+        ["take-alteration-back"] = "change on the sheet taken back",
+        ["take-out-of-set"] = "sheets taken out of the set",
+        ["work-over"] = "sheet worked over by hand",
     };
 
     /// <summary>A deed without words of its own is said by its name, without the hyphens.</summary>
