@@ -33,7 +33,17 @@ public static class LinkDeeds
         }
 
         Demand(sheet, last.Id, meant);
+        ReserveAgain(sheet, last, deed);
         deed.Unset("ownership", last.Id);
+    }
+
+    /// <summary>A reservation that ended by the very entry which is taken back stands again.</summary>
+    private static void ReserveAgain(Impression sheet, OwnershipLink last, Deed deed)
+    {
+        if (sheet.StandingReservation is null && sheet.Reservations.FirstOrDefault(ended => ended.V == last.V) is { } ended)
+        {
+            deed.Set("reservation", ended.Id, ("standing", "standing"));
+        }
     }
 
     private static void Demand(Impression sheet, long last, IReadOnlySet<long>? meant)
