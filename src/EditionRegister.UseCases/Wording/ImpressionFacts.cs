@@ -46,8 +46,15 @@ public static class ImpressionFacts
         ("Asking price", PricesShown.Show(sheet.Asking, sheet.AskingCurrency)),
         ("Where", WhereInWords.Of(work, sheet)),
         ("Whose", WhereInWords.OwnerOf(work, sheet)),
+        ("Reserved", MovesSaid.ReservedOf(sheet.StandingReservation, work.Book)),
+        ("Answers for it", AnswersFor(work, sheet)),
         ("Note", sheet.Note),
     ];
+
+    /// <summary>The consignee, where it was passed on since; else whoever has it answers for it, and that is said already.</summary>
+    private static string? AnswersFor(Work work, Impression sheet) => Consignments.HandsOf(work, sheet) is [var first, _, ..] hands
+        ? $"{WhereInWords.PersonNamed(first, work.Book)}, who passed it on to {string.Join(", then ", hands.Skip(1).Select(hand => WhereInWords.PersonNamed(hand, work.Book)))}"
+        : null;
 
     private static string Standing(Impression sheet)
     {
