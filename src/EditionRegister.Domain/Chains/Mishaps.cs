@@ -10,7 +10,7 @@ public static class Mishaps
 {
     public static IReadOnlyList<MoveKind> Kinds { get; } = [MoveKind.Lost, MoveKind.Stolen, MoveKind.Destroyed];
 
-    /// <summary>Its number stays given. A destroyed sheet's certificate is withdrawn in the same entry. Answers the serials of those.</summary>
+    /// <summary>Its number stays given. A destroyed sheet's certificate is withdrawn and its reservation lifted in the same entry. Answers the serials of those.</summary>
     public static IReadOnlyList<string> Record(Work work, IReadOnlyList<Impression> sheets, MoveKind kind, RecordedDate date, string? note, Deed deed)
     {
         List<string> withdrawn = [];
@@ -23,6 +23,11 @@ public static class Mishaps
             {
                 deed.Set("document", certificate.Id, ("standing", "withdrawn"));
                 withdrawn.Add(certificate.Serial);
+            }
+
+            if (kind == MoveKind.Destroyed && sheet.StandingReservation is { } reservation)
+            {
+                deed.Set("reservation", reservation.Id, ("standing", "lifted"));
             }
         }
 

@@ -33,7 +33,7 @@ internal static class ImpressionText
         return
         [
             .. Facts(whole, width),
-            .. ImpressionTables.All(work, sheet).Take(4).SelectMany(table => Section(table, width)),
+            .. ImpressionTables.All(work, sheet).Take(5).SelectMany(table => Section(table, width)),
             .. ImpressionFindings.Lines(whole, width),
             .. Section(ImpressionTables.KeptColumns(sheet), width),
             .. Newest(whole.Seen.History, width),

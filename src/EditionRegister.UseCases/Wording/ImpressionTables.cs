@@ -26,7 +26,7 @@ public static class ImpressionTables
                 Counted.Figure(link.Ordinal),
                 MoveKind.Of(link.Kind)?.Name ?? link.Kind,
                 link.Moved.ToString(),
-                WhereInWords.Of(work, link),
+                WhereInWords.Of(work, link.To),
                 Terms(link),
             ]),
         ]);
