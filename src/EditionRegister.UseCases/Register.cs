@@ -153,6 +153,30 @@ public sealed class Register
 
     public TakeLinkBack TakeLinkBack => new(Store);
 
+    public SendAway SendAway => new(Store);
+
+    public HandOver HandOver => new(Store);
+
+    public RecordMishap RecordMishap => new(Store);
+
+    public FindAgain FindAgain => new(Store);
+
+    public PassSheets PassSheets => new(Store);
+
+    public TakeBackFromBuyer TakeBackFromBuyer => new(Store);
+
+    public ReserveSheets ReserveSheets => new(Store);
+
+    public LiftReservation LiftReservation => new(Store);
+
+    public AmendChain AmendChain => new(Store);
+
+    public ListDue ListDue => new(Store);
+
+    public KnownNumbers KnownNumbers => new(Store);
+
+    public HoldSheet HoldSheet => new(Store);
+
     public MakeShow MakeShow => new(Store);
 
     public EditShow EditShow => new(Store);

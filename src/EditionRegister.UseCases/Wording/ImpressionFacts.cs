@@ -53,8 +53,15 @@ public static class ImpressionFacts
         ("Where", WhereInWords.Of(work, sheet)),
         ("Whose", WhereInWords.OwnerOf(work, sheet)),
         ("In a set", SetsSaid.LiesIn(sheet)),
+        ("Reserved", MovesSaid.ReservedOf(sheet.StandingReservation, work.Book)),
+        ("Answers for it", AnswersFor(work, sheet)),
         ("Note", sheet.Note),
     ];
+
+    /// <summary>The consignee, where it was passed on since; else whoever has it answers for it, and that is said already.</summary>
+    private static string? AnswersFor(Work work, Impression sheet) => Consignments.HandsOf(work, sheet) is [var first, _, ..] hands
+        ? $"{WhereInWords.PersonNamed(first, work.Book)}, who passed it on to {string.Join(", then ", hands.Skip(1).Select(hand => WhereInWords.PersonNamed(hand, work.Book)))}"
+        : null;
 
     /// <summary>7KQ4-M2X3 of work 3, “Gull Rock”; null where the work is none that came of another.</summary>
     public static string? WorkedOver(Work work) => work.WorkedOver is { } over ? $"{Shown(over.Code)} of work {Counted.Figure(over.Work)}, “{over.Title}”" : null;
