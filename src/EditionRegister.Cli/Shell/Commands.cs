@@ -34,6 +34,8 @@ internal static class Commands
         ["return"] = ReturnCommand.Create,
         ["sell"] = SellCommand.Create,
         ["take-back"] = TakeBackCommand.Create,
+        ["stock"] = StockCommand.Create,
+        ["condition"] = ConditionCommand.Create,
         ["certificate"] = CertificateCommand.Create,
         ["labels"] = LabelsCommand.Create,
         ["pencil"] = PencilCommand.Create,
