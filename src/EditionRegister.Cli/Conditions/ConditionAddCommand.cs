@@ -37,7 +37,7 @@ internal static class ConditionAddCommand
             };
             var sheets = register.ReportCondition.Run(chooser.Read(line), report);
 
-            return new Recorded(ConditionSaid.Reported(sheets, report.Occasion, report.Date, report.Remarks.Count), json =>
+            return new Recorded(ConditionSaid.Reported(sheets, report.Occasion, report.Date, report.Summary, report.Remarks.Count), json =>
             {
                 json.WriteNumber("sheets", sheets);
                 json.WriteString("occasion", report.Occasion);

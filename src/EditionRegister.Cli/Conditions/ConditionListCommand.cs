@@ -18,7 +18,6 @@ internal static class ConditionListCommand
 
         command.SetAction(line => context.Look(line, (register, printer) =>
         {
-            var terms = register.LookAround.ConditionTerms();
             var found = (
                 from chosen in chooser.IsAsked(line)
                     ? register.LookAround.Chosen(chooser.Read(line))
@@ -33,7 +32,7 @@ internal static class ConditionListCommand
                     [
                         one.Sheet.ShownCode, $"{Called.Work(one.Work)} {one.Work.NumberOf(one.Sheet)}", Counted.Figure(one.Sheet.ConditionReports.Count),
                         one.Newest?.Examined.ToString() ?? "", one.Newest is null ? "" : Called.Plain(one.Newest.Occasion),
-                        one.Newest is null ? "" : one.Newest.Summary ?? string.Join("; ", one.Newest.Remarks.Select(remark => ConditionShown.Remark(remark, terms))), one.Sheet.Condition ?? "",
+                        one.Newest is null ? "" : one.Newest.Summary ?? string.Join("; ", one.Newest.Remarks.Select(remark => ConditionShown.Remark(one.Work, remark))), one.Sheet.Condition ?? "",
                     ]));
                     printer.Line($"{Counted.Sheets(found.Count)}.");
                 },

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using EditionRegister.Domain.Conditions;
 using EditionRegister.UseCases.Looking;
 
 namespace EditionRegister.Cli;
@@ -11,12 +10,12 @@ internal static class ConditionShowCommand
     {
         var code = Arg.Code("The code of the sheet.");
         CommandWithExample command = new("show", "Shows every condition report of a sheet, and what is new since it went out.", "edreg condition show 7KQ4-M2X3") { code };
-        command.SetAction(line => context.Look(line, (register, printer) => Print(printer, register.LookAround.Impression(line.GetRequiredValue(code)), register.LookAround.ConditionTerms())));
+        command.SetAction(line => context.Look(line, (register, printer) => Print(printer, register.LookAround.Impression(line.GetRequiredValue(code)))));
 
         return command;
     }
 
-    private static void Print(Printer printer, ImpressionSeen seen, IReadOnlyList<ConditionTerm> terms)
+    private static void Print(Printer printer, ImpressionSeen seen)
     {
         var (work, sheet) = (seen.Work, seen.Impression);
 
@@ -29,14 +28,14 @@ internal static class ConditionShowCommand
                 {
                     printer.Line();
                     printer.Facts([.. ConditionShown.Facts(work, report)]);
-                    var remarks = ConditionShown.Remarks(report, terms);
+                    var remarks = ConditionShown.Remarks(work, report);
 
                     if (remarks.Rows.Count > 0)
                     {
                         printer.Table([.. remarks.Columns.Select(column => new Column(column.Head, column.IsRight))], remarks.Rows);
                     }
 
-                    if (ConditionShown.Compared(sheet, report, terms) is { } compared)
+                    if (ConditionShown.Compared(work, sheet, report) is { } compared)
                     {
                         printer.Line(compared);
                     }

@@ -36,6 +36,7 @@ internal static class ImpressionJson
             json.WriteString("column", kept.Header);
             json.WriteString("value", kept.Value);
         });
+        ConditionJson.Reports(json, work, sheet);
         json.Each("history", seen.History, entry =>
         {
             json.WriteNumber("entry", entry.N);

@@ -15,6 +15,9 @@ public static class Rules
         new ReductionsAreNotReprinted(),
         new ChainsHold(),
         new CertificatesAgree(),
+        new StockTakesAgree(),
+        new ConditionsAreKnownWhenLent(),
+        new DamageOnTheWayIsTakenUp(),
         new ValuesAreReadable(),
     ];
 }

@@ -13,10 +13,9 @@ public static class ConditionSheet
     /// <param name="work">The work.</param>
     /// <param name="sheet">The sheet.</param>
     /// <param name="report">Which report.</param>
-    /// <param name="terms">Every term the register knows.</param>
     /// <param name="register">The register's name.</param>
     /// <param name="units">"mm" or "in".</param>
-    public static IReadOnlyList<string> Lines(Work work, Impression sheet, ConditionReport report, IReadOnlyList<ConditionTerm> terms, string register, string units)
+    public static IReadOnlyList<string> Lines(Work work, Impression sheet, ConditionReport report, string register, string units)
     {
         var run = ImpressionFacts.OfTheRun(work, sheet, units).Where(fact => fact.Label is "Paper" or "Image" or "Sheet");
         List<string> lines =
@@ -29,10 +28,10 @@ public static class ConditionSheet
             .. Facts(ConditionShown.Facts(work, report)),
             "",
         ];
-        var remarks = ConditionShown.Remarks(report, terms);
+        var remarks = ConditionShown.Remarks(work, report);
         lines.AddRange(remarks.Rows.Count == 0 ? ["Nothing was remarked."] : [remarks.Heading, .. TextLines.Of(remarks)]);
 
-        if (ConditionShown.Compared(sheet, report, terms) is { } compared)
+        if (ConditionShown.Compared(work, sheet, report) is { } compared)
         {
             lines.AddRange(["", compared]);
         }

@@ -12,7 +12,7 @@ namespace EditionRegister.UseCases.Stock;
 /// <param name="Called">“Harbour” 3/12, or what is known of a code that is not ours.</param>
 /// <param name="Now">Where the register has it by now.</param>
 /// <param name="IsOpen">The register does not yet say what was found.</param>
-/// <param name="Proposed">What would settle it, in words; null where nothing is proposed.</param>
+/// <param name="Proposed">What would settle it, in words; or that it is settled; null where there is nothing to settle.</param>
 public sealed record StockLineSeen(StockTakeLine Line, StockThing? Thing, string Called, string Now, bool IsOpen, string? Proposed)
 {
     public string Outcome => Line.Outcome;
@@ -35,28 +35,31 @@ internal sealed class StockLines(Reader reader, WorksAtHand works)
 
         var isOpen = IsOpen(take, line, thing);
 
-        return new StockLineSeen(line, thing, works.Called(thing), works.Where(thing), isOpen, isOpen ? Proposed(line.Outcome, thing) : null);
+        return new StockLineSeen(line, thing, works.Called(thing), works.Where(thing), isOpen, isOpen ? Proposed(line.Outcome, thing) : MayBeOpen(take, line) ? "settled" : null);
     }
 
     /// <summary>What has moved since is settled, whichever way: the register has a later word of it.</summary>
     private bool IsOpen(StockTake take, StockTakeLine line, StockThing thing)
     {
-        var looksFor = line.Outcome == StockOutcome.Missing && take.Occasion == StockOccasion.StockTake;
-
-        if (!looksFor && !(line.Outcome == StockOutcome.Stranger && take.Occasion != StockOccasion.Delivery))
+        if (!MayBeOpen(take, line))
         {
             return false;
         }
 
         var (sheet, matrix) = (works.Sheet(thing), works.Matrix(thing));
+        var place = sheet is not null ? sheet.Where?.Place : matrix?.Place;
 
-        return (sheet ?? (object?)matrix) is not null
-            && sheet?.Whereabouts.Any(link => link.V > take.V) != true
-            && Lies(sheet, matrix, take.Place) == looksFor
-            && !(looksFor && reader.FoundSince(take.Id, line.Code) is not null);
+        return sheet?.Whereabouts.Any(link => link.V > take.V) != true
+            && (line.Outcome == StockOutcome.Stranger ? place != take.Place : reader.Book.IsWithin(place, take.Place) && reader.FoundSince(take.Id, line.Code) is null);
     }
 
-    private bool Lies(Impression? sheet, Matrix? matrix, long place) => reader.Book.IsWithin(sheet is not null ? sheet.Where?.Place : matrix?.Place, place);
+    /// <summary>What was not handed over, or did not come back, is no more to be settled than what is present.</summary>
+    private static bool MayBeOpen(StockTake take, StockTakeLine line) => line.Outcome switch
+    {
+        StockOutcome.Missing => take.Occasion == StockOccasion.StockTake,
+        StockOutcome.Stranger => take.Occasion != StockOccasion.Delivery,
+        _ => false,
+    };
 
     private string Proposed(string outcome, StockThing thing) =>
         outcome == StockOutcome.Missing ? "whereabouts unknown"

@@ -11,9 +11,14 @@ public static class ConditionSaid
     /// <param name="sheets">How many.</param>
     /// <param name="occasion">The occasion's word.</param>
     /// <param name="day">When they were examined.</param>
+    /// <param name="summary">In a sentence, or null.</param>
     /// <param name="remarks">How many things were remarked on each.</param>
-    public static string Reported(int sheets, string occasion, RecordedDate day, int remarks) =>
-        $"{Counted.Sheets(sheets)} examined {Called.Plain(occasion)}, {day}: {(remarks == 0 ? "nothing remarked" : $"{Counted.Of(remarks, "remark")}{(sheets > 1 ? " on each" : "")}")}.";
+    public static string Reported(int sheets, string occasion, RecordedDate day, string? summary, int remarks)
+    {
+        var remarked = remarks == 0 ? null : $"{Counted.Of(remarks, "remark")}{(sheets > 1 ? " on each" : "")}";
+
+        return $"{Counted.Sheets(sheets)} examined {Called.Plain(occasion)}, {day}: {string.Join("; ", new[] { summary?.TrimEnd('.'), remarked }.OfType<string>())}.";
+    }
 
     public static string TermAdded(string word, string name) => $"{name} is a term of this register from now on: {word}.";
 

@@ -35,5 +35,5 @@ public static class StockShown
     private static ShownTable Of(StockTakeSeen seen, string heading, string outcome) => new(
         heading, Columns, [.. seen.Lines.Where(line => line.Outcome == outcome).Select(Row)]);
 
-    private static string[] Row(StockLineSeen line) => [line.Code, line.Called, line.Now, line.Proposed ?? (line.Outcome is StockOutcome.Present or StockOutcome.NotOurs ? "" : "settled")];
+    private static string[] Row(StockLineSeen line) => [line.Code, line.Called, line.Now, line.Proposed ?? ""];
 }
