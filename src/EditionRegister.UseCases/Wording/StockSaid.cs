@@ -24,13 +24,14 @@ public static class StockSaid
     {
         ArgumentNullException.ThrowIfNull(seen);
 
-        var (present, missing) = seen.Take.Occasion switch
+        var missing = seen.Count(StockOutcome.Missing);
+        List<string> parts = seen.Take.Occasion switch
         {
-            StockOccasion.Delivery => ("handed over", "not handed over"),
-            StockOccasion.Return => ("back", "still out"),
-            _ => ("present", "missing"),
+            StockOccasion.Delivery => [$"{Counted.Figure(seen.Count(StockOutcome.Present))} handed over", missing == 0 ? "nothing left behind" : $"{Counted.Figure(missing)} not handed over"],
+            StockOccasion.Return => [$"{Counted.Figure(seen.Count(StockOutcome.Present))} back", missing == 0 ? "nothing still out" : $"{Counted.Figure(missing)} still out"],
+            _ => [$"{Counted.Figure(seen.Count(StockOutcome.Present))} present", missing == 0 ? "none missing" : $"{Counted.Figure(missing)} missing"],
         };
-        List<string> parts = [$"{Counted.Figure(seen.Count(StockOutcome.Present))} {present}", $"{None(seen.Count(StockOutcome.Missing))} {missing}", Strangers(seen.Count(StockOutcome.Stranger))];
+        parts.Add(Strangers(seen.Count(StockOutcome.Stranger)));
 
         if (seen.Count(StockOutcome.NotOurs) is > 0 and var others)
         {
@@ -76,8 +77,6 @@ public static class StockSaid
 
         return seen.Open == 0 ? "settled" : $"{Counted.Figure(seen.Open)} open";
     }
-
-    private static string None(int count) => count == 0 ? "none" : Counted.Figure(count);
 
     private static string Strangers(int count) => count == 0 ? "no stranger" : Counted.Of(count, "stranger");
 }

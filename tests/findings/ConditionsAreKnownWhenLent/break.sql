@@ -1,5 +1,6 @@
--- 7/12 of “Harbour at Low Water”, at the gallery, is said to have been lent: nobody wrote down how it was when it went.
+-- A sheet at the gallery is said to have been lent: nobody wrote down how it was when it went.
 UPDATE whereabouts SET kind = 'lent'
-WHERE kind = 'consigned' AND impression = (
-    SELECT i.id FROM impression i JOIN numbering m ON m.id = i.numbering JOIN edition e ON e.id = m.edition JOIN work w ON w.id = e.work
-    WHERE w.title = 'Harbour at Low Water' AND m.kind = 'numbered' AND i.number = 7);
+WHERE id = (
+    SELECT x.id FROM whereabouts x
+    WHERE x.kind = 'consigned' AND NOT EXISTS (SELECT 1 FROM whereabouts l WHERE l.impression = x.impression AND l.ordinal > x.ordinal)
+    ORDER BY x.id LIMIT 1);
