@@ -1,6 +1,7 @@
 using EditionRegister.Domain;
 using EditionRegister.Store;
 using EditionRegister.UseCases.Checking;
+using EditionRegister.UseCases.Conditions;
 using EditionRegister.UseCases.Documents;
 using EditionRegister.UseCases.Editions;
 using EditionRegister.UseCases.Impressions;
@@ -16,6 +17,7 @@ using EditionRegister.UseCases.Sets;
 using EditionRegister.UseCases.Shows;
 using EditionRegister.UseCases.LookingBack;
 using EditionRegister.UseCases.Words;
+using EditionRegister.UseCases.Stock;
 using EditionRegister.UseCases.Works;
 
 namespace EditionRegister.UseCases;
@@ -50,6 +52,8 @@ public sealed class Register
     public RecordPlace RecordPlace => new(Store);
 
     public EditPlace EditPlace => new(Store);
+
+    public WritePlaceList WritePlaceList => new(Store, Settings);
 
     public RecordWork RecordWork => new(Store);
 
@@ -176,6 +180,19 @@ public sealed class Register
     public KnownNumbers KnownNumbers => new(Store);
 
     public HoldSheet HoldSheet => new(Store);
+    public TakeStock TakeStock => new(Store, _by());
+
+    public SettleStock SettleStock => new(Store);
+
+    public DeliverSheets DeliverSheets => new(Store, _by());
+
+    public ReceiveSheets ReceiveSheets => new(Store, _by());
+
+    public ReportCondition ReportCondition => new(Store, _by());
+
+    public RecordConditionTerm RecordConditionTerm => new(Store);
+
+    public WriteConditionSheet WriteConditionSheet => new(Store, Settings);
 
     public MakeShow MakeShow => new(Store);
 

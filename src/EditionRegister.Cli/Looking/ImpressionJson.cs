@@ -38,6 +38,7 @@ internal static class ImpressionJson
             json.WriteString("column", kept.Header);
             json.WriteString("value", kept.Value);
         });
+        ConditionJson.Reports(json, work, sheet);
         json.Each("history", seen.History, entry =>
         {
             json.WriteNumber("entry", entry.N);

@@ -69,6 +69,8 @@ internal static class Commands
         ["take-back"] = TakeBackCommand.Create,
         ["kind"] = KindCommand.Create,
         ["fault"] = FaultCommand.Create,
+        ["stock"] = StockCommand.Create,
+        ["condition"] = ConditionCommand.Create,
         ["certificate"] = CertificateCommand.Create,
         ["labels"] = LabelsCommand.Create,
         ["pencil"] = PencilCommand.Create,

@@ -4,6 +4,7 @@ using EditionRegister.Domain.Conditions;
 using EditionRegister.Domain.Numbers;
 using EditionRegister.Domain.Sets;
 using EditionRegister.Domain.Works;
+using EditionRegister.Domain.Stock;
 
 namespace EditionRegister.Domain.Impressions;
 
@@ -86,6 +87,9 @@ public sealed record Impression
     public IReadOnlyList<Reservation> Reservations { get; init; } = [];
 
     public IReadOnlyList<ConditionReport> ConditionReports { get; init; } = [];
+
+    /// <summary>Where it came up in the newest stock-take of a place, oldest first.</summary>
+    public IReadOnlyList<SheetInStock> Stock { get; init; } = [];
 
     /// <summary>Of a copy of a set: the sheets that lie in it, and those taken out.</summary>
     public IReadOnlyList<SetSheet> SetSheets { get; init; } = [];

@@ -25,6 +25,9 @@ public static class Rules
         new CertificatesAgree(),
         new SetsAreWhole(),
         new WorkedOverSheetsAreOnePaper(),
+        new StockTakesAgree(),
+        new ConditionsAreKnownWhenLent(),
+        new DamageOnTheWayIsTakenUp(),
         new ValuesAreReadable(),
     ];
 }
