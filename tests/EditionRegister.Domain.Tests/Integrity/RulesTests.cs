@@ -18,7 +18,7 @@ public class RulesTests(string culture = "") : InCulture(culture)
     {
         Assert.Equal(
             [
-                "NumbersAreUnique", "NumbersWithinSize", "TotalsMatch", "ClosedEditionsAreAccountedFor", "PencilAgreesWithRecord", "SheetsBalance",
+                "NumbersAreUnique", "NumbersWithinSize", "TotalsMatch", "ClosedEditionsAreAccountedFor", "PencilAgreesWithRecord", "SheetsBalance", "PassesBalance", "PassesFollow", "PassUsesMatrixAsItWas",
                 "LeftOutSheetsBearNoNumber", "ReductionsAreNotReprinted", "ChainsHold", "CertificatesAgree", "ValuesAreReadable",
             ],
             Rules.All.Select(rule => rule.Name));
