@@ -31,10 +31,10 @@ public static class PassRefusals
         new("pass-sheets-differ", string.Create(CultureInfo.InvariantCulture, $"Pass {pass.Ordinal} takes in {pass.SheetsIn}, but {sheets} sheets are named for it. Nothing was changed. Name as many as went in, or leave the names out."));
 
     public static RefusedException MoreNamed(Pass pass, string what, long named, int counted) =>
-        new("pass-does-not-balance", string.Create(CultureInfo.InvariantCulture, $"Pass {pass.Ordinal} does not balance: {named} are named as {what}, and {counted} were {what} in all. Nothing was changed. Count again, and correct the number that is wrong."));
+        new("pass-does-not-balance", string.Create(CultureInfo.InvariantCulture, $"Pass {pass.Ordinal} does not balance: {named} sheets are named as {what}, of {counted} in all. Nothing was changed. Count again, and correct the number that is wrong."));
 
     public static RefusedException TooManyProofs(Pass pass, int linked) =>
-        new("pass-does-not-balance", string.Create(CultureInfo.InvariantCulture, $"Pass {pass.Ordinal} does not balance: {linked} sheets are named as held out after it, and {pass.HeldOut} were. Nothing was changed. Count again, or name fewer."));
+        new("pass-does-not-balance", string.Create(CultureInfo.InvariantCulture, $"Pass {pass.Ordinal} does not balance: {linked} sheets are named as held out after it, of {pass.HeldOut} in all. Nothing was changed. Count again, or name fewer."));
 
     public static RefusedException HeldOutBefore(PrintRun run, Impression sheet) =>
         new("proof-held-out-already", string.Create(CultureInfo.InvariantCulture, $"{sheet.ShownCode} was held out after pass {run.Passes.FirstOrDefault(pass => pass.Id == sheet.AfterPass)?.Ordinal ?? 0} already, so it did not go through a later one. Nothing was changed. Name another sheet of the pile."));

@@ -1,4 +1,5 @@
 using EditionRegister.Domain.Dates;
+using EditionRegister.Domain.Facts;
 using EditionRegister.Domain.Impressions;
 using EditionRegister.Domain.Works;
 
@@ -54,6 +55,13 @@ public sealed record PassWords
 
     /// <summary>Sheets of the pile that were held out after this pass.</summary>
     public IReadOnlyList<Impression>? Proofs { get; init; }
+
+    /// <summary>The facts of the pass itself that are said, with what they are to be; a date as it is written.</summary>
+    public IEnumerable<(string Fact, FactValue Value)> Changes() => new (string Fact, FactValue Value)[]
+    {
+        ("kind", Kind), ("name", Name), ("side", Side), ("reach", Reach), ("done", Done?.Text), ("sheets_in", SheetsIn), ("added", Added), ("sheets_out", SheetsOut),
+        ("spoiled", Spoiled), ("held_out", HeldOut), ("make_ready", MakeReady), ("note", Note),
+    }.Where(change => !change.Value.IsNull);
 
     /// <summary>The pass as it will stand: a recorded one with these words, or a new one.</summary>
     internal Pass On(Pass before, long? atHand, SheetsCut cut)

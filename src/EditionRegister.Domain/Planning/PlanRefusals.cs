@@ -16,7 +16,7 @@ public static class PlanRefusals
         new("keep-rate-not-known", "What share of the sheets a pass keeps is not given, and no pass of this register has its sheets counted yet. Nothing was changed. Give --keep in per cent, such as 97.");
 
     public static RefusedException DoesNotFit(Size paper, Size piece, bool byGrain) =>
-        new("piece-does-not-fit", $"A piece of {piece.Show("mm")} is not to be had out of a sheet of {paper.Show("mm")}{(byGrain ? " with its grain running so" : "")}. Nothing was changed. Take larger paper, a smaller piece{(byGrain ? ", or leave --grain out" : "")}.");
+        new("piece-does-not-fit", $"A piece of {piece.Show("mm")} is not to be had out of a sheet of {paper.Show("mm")}{(byGrain ? " with its grain running so" : "")}. Nothing was changed. {(byGrain ? "Take larger paper or a smaller piece, or leave --grain out" : "Take larger paper or a smaller piece")}.");
 
     public static RefusedException DeckleTrimmed() =>
         new("deckle-is-trimmed", "What is trimmed off the sheet is its deckle edge, so both cannot be had. Nothing was changed. Leave out --keep-deckle or --trim.");

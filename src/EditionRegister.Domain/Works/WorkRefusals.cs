@@ -107,5 +107,5 @@ public static class WorkRefusals
         new("count-impossible", $"{what} cannot be less than nothing or more than 99,999. Nothing was changed. Count again.");
 
     private static string InPile(int sheets, SheetsCut cut) => cut.IsOneToOne ? ""
-        : string.Create(CultureInfo.InvariantCulture, $" sheets, which {(cut.MadeOf == 1 ? $"cut into {cut.CutInto} each" : cut.CutInto == 1 ? $"{cut.MadeOf} to an impression" : $"{cut.MadeOf} to {cut.CutInto} impressions")} give {cut.Impressions(sheets)}");
+        : string.Create(CultureInfo.InvariantCulture, $" sheets, which, {(cut.MadeOf == 1 ? $"cut into {cut.CutInto} each" : cut.CutInto == 1 ? $"{cut.MadeOf} to an impression" : $"{cut.MadeOf} to {cut.CutInto} impressions")}, give {cut.Impressions(sheets)}");
 }

@@ -91,8 +91,9 @@ internal sealed class JigsawPrint(Register register, ScenarioClock clock)
         register.SortPulls.Run(Pile(work, "10"), "spare");
         register.SortPulls.Run(Pile(work, "11"), "left-out", "set-off");
         var edition = register.DeclareEdition.Run(
-            work, new NewEdition { Kind = "limited", Declared = On("2026-10-05"), Numberings = [NumberingPlan.Read("1-8"), NumberingPlan.Read("A/P I")] });
-        register.GiveNumbers.AsPiled(edition, null, null);
+            work, new NewEdition { Kind = "limited", Declared = On("2026-10-05"), Numberings = [NumberingPlan.Read("1-8"), NumberingPlan.Read("A/P I-I")] });
+        register.GiveNumbers.AsPiled(edition, "1-8", null);
+        register.GiveNumbers.AsPiled(edition, "A/P I-I", null);
         register.InscribeImpressions.Run(new ImpressionChoice { Edition = edition, Sheets = "1-8, A/P I" }, new WhatStandsOnIt { AsSpelled = true, Signature = "M. Tolland" });
         register.PriceImpressions.Run(new ImpressionChoice { Edition = edition, Sheets = "1-8" }, 12_000, "EUR", null);
     }

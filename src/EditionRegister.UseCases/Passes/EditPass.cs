@@ -20,7 +20,12 @@ public sealed class EditPass(RegisterStore store)
         var found = writing.Read.WorkOrRefuse(work);
         var meant = found.Runs.FirstOrDefault(one => one.Ordinal == run) ?? throw WorkRefusals.NoSuchRun(found, run);
         var before = meant.Passes.FirstOrDefault(one => one.Ordinal == pass) ?? throw PassRefusals.NotFound(found, meant, pass);
-        writing.StillAsSeen("pass", before.Id, seen, "sheets_out", correction.Words.SheetsOut ?? before.SheetsOut);
+
+        foreach (var (fact, value) in correction.Words.Changes().DefaultIfEmpty(("sheets_out", before.SheetsOut)))
+        {
+            writing.StillAsSeen("pass", before.Id, seen, fact, value);
+        }
+
         PassDeeds.PutRight(found, meant, before, correction.Read(found, meant, writing.Read.Book), writing.On(Root.Work(work)));
 
         return true;

@@ -1,2 +1,2 @@
--- The third pass of “Groynes in Fog” is said to have taken in ten of the eleven sheets at hand, on a day before the second.
-UPDATE pass SET sheets_in = 10, added = 1, sheets_out = 11, done = '2026-09-22', done_earliest = '2026-09-22', done_latest = '2026-09-22' WHERE ordinal = 3 AND run = (SELECT r.id FROM print_run r JOIN work w ON w.id = r.work WHERE w.title = 'Groynes in Fog' AND r.ordinal = 1);
+-- The third pass of “Groynes in Fog” is said to have taken in and given out twelve sheets, where eleven were left at hand.
+UPDATE pass SET sheets_in = 12, sheets_out = 12 WHERE ordinal = 3 AND run = (SELECT r.id FROM print_run r JOIN work w ON w.id = r.work WHERE w.title = 'Groynes in Fog' AND r.ordinal = 1);
