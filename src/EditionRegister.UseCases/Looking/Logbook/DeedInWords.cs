@@ -5,6 +5,7 @@ public static class DeedInWords
 {
     private static readonly Dictionary<string, string> Known = new(StringComparer.Ordinal)
     {
+        ["add-pictures"] = "pictures added",
         ["close-edition"] = "edition closed",
         ["consign"] = "sheets consigned",
         ["declare-edition"] = "edition declared",
@@ -20,6 +21,7 @@ public static class DeedInWords
         ["make-register"] = "register made",
         ["mend-size"] = "edition size mended",
         ["price"] = "price or sale decided",
+        ["put-picture-back"] = "picture put back",
         ["put-away"] = "sheets put away",
         ["read-in"] = "file read in",
         ["record-matrix"] = "block, plate or stone recorded",
@@ -32,6 +34,7 @@ public static class DeedInWords
         ["sort-pulls"] = "pulls sorted",
         ["state-matrix-fate"] = "fate of block, plate or stone stated",
         ["state-number-fate"] = "fate of numbers stated",
+        ["take-picture-off"] = "picture taken off",
         ["take-link-back"] = "last step taken back",
         ["take-numbers-back"] = "numbers taken back",
         ["undo-batch"] = "batch undone",
