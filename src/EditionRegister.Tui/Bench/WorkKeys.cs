@@ -74,6 +74,11 @@ internal static class WorkKeys
         yield return new KeyDeed("e", "correct the work", () => WorkForms.EditAsync(desk, work));
         yield return new KeyDeed("j", "name more people", () => WorkForms.JoinAsync(desk, work)) { Explained = "Names people who had a part in the work: printer, workshop, publisher, and more." };
 
+        yield return KeyDeed.Opens("v", "view pictures", () => new Pictures.PicturesPage(desk, new Pictures.PicturesWanted(work.Id, Matrix: here?.Matrix?.Id))) with
+        {
+            Explained = "Lists the pictures of the work, its sheets and its blocks; on the line of a block or plate, a picture is added to that.",
+        };
+
         if (Numbered(work) is { Count: > 0 } sheets)
         {
             yield return KeyDeed.Opens("d", "documents", () => PaperForms.Of(desk, Choice(sheets), $"the {Counted.Of(sheets.Count, "numbered sheet")} of {Called.Work(work)}"));

@@ -7,7 +7,10 @@ namespace EditionRegister.Tui.Sheets;
 /// <summary>What is done to a sheet now and then, behind one key: a short list to pick from.</summary>
 internal static class MoreAbout
 {
-    private static readonly IReadOnlyList<More> Entries = [];
+    private static readonly IReadOnlyList<More> Entries =
+    [
+        new More("p", "pictures: see, add, take off", (desk, sheets) => Task.FromResult(Pictures.PicturesOfSheet.Open(desk, sheets))),
+    ];
 
     /// <param name="desk">The desk.</param>
     /// <param name="meant">Reads the sheets meant when the key is pressed; null where there are none.</param>
