@@ -11,6 +11,7 @@ using EditionRegister.UseCases.Moves;
 using EditionRegister.UseCases.Passes;
 using EditionRegister.UseCases.People;
 using EditionRegister.UseCases.Planning;
+using EditionRegister.UseCases.Pictures;
 using EditionRegister.UseCases.ReadingIn;
 using EditionRegister.UseCases.Registers;
 using EditionRegister.UseCases.Sets;
@@ -227,6 +228,14 @@ public sealed class Register
     public PreviewInventory PreviewInventory => new(Store);
 
     public ExportInventory ExportInventory => new(Store);
+
+    public AddPictures AddPictures => new(Store);
+
+    public ListPictures ListPictures => new(Store);
+
+    public TakePictureOff TakePictureOff => new(Store);
+
+    public WritePublicPictures WritePublicPictures => new(Store);
 
     public ListSchedule ListSchedule => new(Store);
 

@@ -74,6 +74,7 @@ internal static class Commands
         ["certificate"] = CertificateCommand.Create,
         ["labels"] = LabelsCommand.Create,
         ["pencil"] = PencilCommand.Create,
+        ["picture"] = PictureCommand.Create,
         ["shows"] = ShowsCommand.Create,
         ["inventory"] = InventoryCommand.Create,
         ["schedule"] = ScheduleCommand.Create,

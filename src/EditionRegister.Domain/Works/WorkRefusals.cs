@@ -19,6 +19,9 @@ public static class WorkRefusals
     public static RefusedException NoSuchMatrix(Work work, long id) =>
         new("matrix-not-found", string.Create(CultureInfo.InvariantCulture, $"“{work.ShownTitle}” has no matrix {id}. Nothing was changed. `edreg work show {work.Id}` shows its matrices with their numbers."));
 
+    public static RefusedException NoMatrix(long id) =>
+        new("matrix-not-found", string.Create(CultureInfo.InvariantCulture, $"There is no matrix {id} in this register. Nothing was changed. `edreg work show` shows the matrices of a work with their numbers."));
+
     public static RefusedException WhichMatrix(Work work) => work.Matrices.Count == 0
         ? new("matrix-not-found", string.Create(CultureInfo.InvariantCulture, $"“{work.ShownTitle}” has no matrix on record. Nothing was changed. Record it first with `edreg matrix add {work.Id}`."))
         : new("matrix-not-named", string.Create(CultureInfo.InvariantCulture, $"“{work.ShownTitle}” has {work.Matrices.Count} matrices, and it was not said which is meant. Nothing was changed. Name it with --matrix; `edreg work show {work.Id}` shows their numbers."));

@@ -82,6 +82,10 @@ internal static class WorkKeys
                 Explained = "Records what is known of an old edition, stretch by stretch: numbers sold long ago to buyers not known, and sheets that are still there.",
             };
         }
+        yield return KeyDeed.Opens("v", "view pictures", () => new Pictures.PicturesPage(desk, new Pictures.PicturesWanted(work.Id, Matrix: here?.Matrix?.Id))) with
+        {
+            Explained = "Lists the pictures of the work, its sheets and its blocks; on the line of a block or plate, a picture is added to that.",
+        };
 
         if (Numbered(work) is { Count: > 0 } sheets)
         {
