@@ -14,6 +14,7 @@ public static class Rules
         new LeftOutSheetsBearNoNumber(),
         new ReductionsAreNotReprinted(),
         new ChainsHold(),
+        new ReservedSheetsAreStillToBeHad(),
         new CertificatesAgree(),
         new ValuesAreReadable(),
     ];

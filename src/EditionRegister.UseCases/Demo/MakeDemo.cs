@@ -21,6 +21,7 @@ public sealed class MakeDemo(Action<string> say)
         RegisterSettings settings = new() { Name = "Saltmarsh Print Studio", BaseUrl = "https://saltmarsh.example/p" };
         var register = new MakeRegister(surroundings).Run(folder, settings, demo: true);
         new CoastalStudio(register, clock).Tell();
+        new ConsignmentThatEndsInASale(register, clock).Tell();
 
         return register;
     }
