@@ -22,6 +22,7 @@ public static class Rules
         new ReplacedSheetsBearNoNumber(),
         new ShortEditionsSaySo(),
         new RanksFitThePrinting(),
+        new ReservedSheetsAreStillToBeHad(),
         new CertificatesAgree(),
         new SetsAreWhole(),
         new WorkedOverSheetsAreOnePaper(),

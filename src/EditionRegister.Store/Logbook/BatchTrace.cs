@@ -28,7 +28,7 @@ internal static class BatchTrace
                     inOrder.Add(one);
                 }
 
-                one.Take(entry.N, row, SealedOf(connection, entry.N, entry.Sets.IndexOf(row), row));
+                one.Take(row, SealedOf(connection, entry.N, entry.Sets.IndexOf(row), row));
             }
         }
 
@@ -91,19 +91,20 @@ internal static class BatchTrace
     /// <summary>One row while it is being traced.</summary>
     private sealed class Touched(string root, FactTable table, long id)
     {
-        private readonly SortedSet<int> _set = [];
+        private readonly SortedDictionary<int, FactValue> _set = [];
         private readonly Dictionary<int, FactValue> _before = [];
         private bool _stood;
         private bool _isErased;
-        private long _last;
 
-        public void Take(long n, ReadRow row, List<ReadFact>? hidden)
+        public void Take(ReadRow row, List<ReadFact>? hidden)
         {
-            _last = n;
-
             // Which facts an erased seal held nobody knows; it may have been any of them.
-            _set.UnionWith(row.Facts.Concat(hidden ?? []).Select(fact => fact.Place));
             _isErased |= hidden is null;
+
+            foreach (var fact in row.Facts.Concat(hidden ?? []))
+            {
+                _set[fact.Place] = fact.Value;
+            }
         }
 
         public void Earlier(ReadRow row, List<ReadFact>? hidden)
@@ -125,10 +126,26 @@ internal static class BatchTrace
 
         public RowTraced Traced(SqliteConnection connection)
         {
-            var isAsLeft = connection.Number($"SELECT coalesce((SELECT v FROM {table.Name} WHERE id = @1), 0)", id) == _last;
-            List<(string, FactValue)>? before = _stood ? [.. _set.Select(place => (table.Facts[place].Name, _before.GetValueOrDefault(place)))] : null;
+            List<(string, FactValue)>? before = _stood ? [.. _set.Keys.Select(place => (table.Facts[place].Name, _before.GetValueOrDefault(place)))] : null;
 
-            return new RowTraced(root, table.Name, id, isAsLeft, before, _stood && _isErased);
+            return new RowTraced(root, table.Name, id, IsAsLeft(connection), before, _stood && _isErased);
         }
+
+        /// <summary>
+        /// By values and not by the entry that wrote the row last: what came after may itself have been undone. Of a row that the batch made every
+        /// fact counts, of one that it changed those that it set.
+        /// </summary>
+        private bool IsAsLeft(SqliteConnection connection)
+        {
+            using var command = connection.Command($"SELECT {string.Join(", ", table.Facts.Select(fact => fact.Name))} FROM {table.Name} WHERE id = @1", id);
+            using var reader = command.ExecuteReader();
+
+            return reader.Read() && Enumerable.Range(0, table.Facts.Count)
+                .Where(place => table.Facts[place].Keeping != Keeping.Derived && (!_stood || _set.ContainsKey(place)))
+                .All(place => ValueAt(reader, place) == _set.GetValueOrDefault(place));
+        }
+
+        private FactValue ValueAt(SqliteDataReader reader, int place) =>
+            reader.IsDBNull(place) ? FactValue.Null : table.Facts[place].IsNumber ? reader.GetInt64(place) : reader.GetString(place);
     }
 }

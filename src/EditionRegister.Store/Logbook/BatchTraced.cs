@@ -14,7 +14,7 @@ public sealed record BatchTraced(string Deed, long First, long Last, IReadOnlyLi
 /// <param name="Root">The root of the entry.</param>
 /// <param name="Table">The table.</param>
 /// <param name="Id">The row.</param>
-/// <param name="IsAsLeft">Nothing has written it since.</param>
+/// <param name="IsAsLeft">It still says what the batch left it to say.</param>
 /// <param name="Before">What each fact the batch set said before; null where the batch made the row.</param>
 /// <param name="IsErased">Something it said before was erased since, and cannot be put back.</param>
 public sealed record RowTraced(string Root, string Table, long Id, bool IsAsLeft, IReadOnlyList<(string Fact, FactValue Value)>? Before, bool IsErased);

@@ -25,6 +25,7 @@ public sealed class MakeDemo(Action<string> say)
         new VariedEdition(register, clock).Tell();
         new EstateRestrike(register, clock).Tell();
         new PortfolioOfFour(register, clock).Tell();
+        new ConsignmentThatEndsInASale(register, clock).Tell();
         new LoanWithDamage(register, clock).Tell();
         new StockTakeWithAStranger(register, clock).Tell();
 
