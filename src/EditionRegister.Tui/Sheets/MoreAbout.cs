@@ -7,7 +7,15 @@ namespace EditionRegister.Tui.Sheets;
 /// <summary>What is done to a sheet now and then, behind one key: a short list to pick from.</summary>
 internal static class MoreAbout
 {
-    private static readonly IReadOnlyList<More> Entries = [];
+    private static readonly IReadOnlyList<More> Entries =
+    [
+        Opens("v", "say how it differs from the others of its edition", VaryForm.Of),
+        Opens("g", "say that it is the ghost of another print", GhostForm.Of),
+        Opens("d", "record a dedication", DedicateForm.Of),
+        Opens("r", "replace it by a spare: its number goes to another sheet", ReplaceForm.Of),
+    ];
+
+    private static More Opens(string key, string shown, Func<Desk, SheetsAtHand, Opening> open) => new(key, shown, (desk, sheets) => Task.FromResult<Opening?>(open(desk, sheets)));
 
     /// <param name="desk">The desk.</param>
     /// <param name="meant">Reads the sheets meant when the key is pressed; null where there are none.</param>
