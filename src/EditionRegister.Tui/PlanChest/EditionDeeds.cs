@@ -69,7 +69,7 @@ internal sealed class EditionDeeds(Desk desk, EditionPage page)
             yield return Choosable.Opens("f", "say what became of numbers that no sheet has", () => NumberFateForm.Of(desk, seen, page.Here is { Code: null, Typed: { } typed } ? typed : null));
             if (seen.HasOpenNumber && edition.IsWhole)
             {
-                yield return Choosable.Opens("s", "end it as a short edition: no more will be printed", () => EndingShort.Asked(desk, seen));
+                yield return Choosable.Opens("e", "end it as a short edition: no more will be printed", () => EndingShort.Asked(desk, seen));
             }
 
             yield return Choosable.Opens("m", "mend the size, where it was declared by mistake", () => MendSizeForm.Of(desk, seen));

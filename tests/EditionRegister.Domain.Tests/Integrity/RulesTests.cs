@@ -18,14 +18,11 @@ public class RulesTests(string culture = "") : InCulture(culture)
     {
         Assert.Equal(
             [
-                "NumbersAreUnique", "NumbersWithinSize", "TotalsMatch", "ClosedEditionsAreAccountedFor", "PencilAgreesWithRecord", "SheetsBalance",
-<<<<<<< HEAD
-                "LeftOutSheetsBearNoNumber", "ReductionsAreNotReprinted", "ChainsHold", "CertificatesAgree",
-                "StockTakesAgree", "ConditionsAreKnownWhenLent", "DamageOnTheWayIsTakenUp", "ValuesAreReadable",
-=======
-                "LeftOutSheetsBearNoNumber", "ReductionsAreNotReprinted", "ChainsHold", "EntitlementsAreKept", "GhostsFollowTheirPrints",
-                "ReplacedSheetsBearNoNumber", "ShortEditionsSaySo", "RanksFitThePrinting", "CertificatesAgree", "ValuesAreReadable",
->>>>>>> 6bc62c75cf81d4f3e58acc075835466902a95048
+                "NumbersAreUnique", "NumbersWithinSize", "TotalsMatch", "ClosedEditionsAreAccountedFor", "PencilAgreesWithRecord",
+                "SheetsBalance", "PassesBalance", "PassesFollow", "PassUsesMatrixAsItWas", "LeftOutSheetsBearNoNumber",
+                "ReductionsAreNotReprinted", "ChainsHold", "EntitlementsAreKept", "GhostsFollowTheirPrints", "ReplacedSheetsBearNoNumber",
+                "ShortEditionsSaySo", "RanksFitThePrinting", "ReservedSheetsAreStillToBeHad", "CertificatesAgree", "SetsAreWhole",
+                "WorkedOverSheetsAreOnePaper", "StockTakesAgree", "ConditionsAreKnownWhenLent", "DamageOnTheWayIsTakenUp", "ValuesAreReadable",
             ],
             Rules.All.Select(rule => rule.Name));
         Assert.All(Rules.All, rule => Assert.EndsWith(".", rule.Sentence));
