@@ -1,13 +1,19 @@
 using EditionRegister.Tui.Asking;
+using EditionRegister.Tui.Conditions;
 using EditionRegister.Tui.Hall;
 using EditionRegister.Tui.Pages;
+using EditionRegister.Tui.Stock;
 
 namespace EditionRegister.Tui.Sheets;
 
 /// <summary>What is done to a sheet now and then, behind one key: a short list to pick from.</summary>
 internal static class MoreAbout
 {
-    private static readonly IReadOnlyList<More> Entries = [];
+    private static readonly IReadOnlyList<More> Entries =
+    [
+        new("h", "hand them over, code by code", (desk, sheets) => Task.FromResult<Opening?>(new DeliveryPage(desk, sheets))),
+        new("c", "see condition reports", (desk, sheets) => Task.FromResult(ConditionPage.Of(desk, sheets))),
+    ];
 
     /// <param name="desk">The desk.</param>
     /// <param name="meant">Reads the sheets meant when the key is pressed; null where there are none.</param>

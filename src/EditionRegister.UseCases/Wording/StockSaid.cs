@@ -43,7 +43,7 @@ public static class StockSaid
 
     /// <summary>Once one is recorded.</summary>
     public static string Recorded(StockTakeSeen seen) =>
-        $"{Called(seen)}: {Counts(seen)}.{(seen.Take.Occasion == StockOccasion.StockTake ? seen.Open == 0 ? " Everything agrees with the register." : " The register still says what it said before." : "")}";
+        $"{Called(seen)}: {Counts(seen)}.{(seen.Take.Occasion == StockOccasion.StockTake ? seen.Open == 0 ? " Everything agrees with the register." : " What the register says is not changed yet." : "")}";
 
     /// <param name="seen">As it stands by now.</param>
     /// <param name="settled">What was done.</param>
