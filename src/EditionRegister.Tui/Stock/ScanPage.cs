@@ -15,7 +15,7 @@ internal abstract class ScanPage(Desk desk) : ListPage
 {
     private const int Longest = 300;
 
-    private static readonly ListColumn[] Columns = [new("came to", 9), new("code", 9), new("what", 26, Stretch: 1), new("the register says", 26, Stretch: 1)];
+    private static readonly ListColumn[] Columns = [new("came to", 11), new("code", 9), new("what", 28, Stretch: 1), new("the register says", 20, Stretch: 1)];
 
     private readonly List<Scan> _scans = [];
     private readonly OrderedDictionary<string, StockNamed> _expected = new(StringComparer.Ordinal);
@@ -27,7 +27,7 @@ internal abstract class ScanPage(Desk desk) : ListPage
     public override string Empty => _showsMissing ? "Everything was found." : "Nothing scanned yet.";
 
     public override Listing Rows => _showsMissing
-        ? Listing.Of(Columns, Missing, named => ["to find", named.Code, named.Called, named.Where])
+        ? Listing.Of(Columns, Missing, named => ["to find", named.Code, named.Called, Where(named)])
         : new Listing(Columns, _scans.Count, row => Cells(_scans[^(row + 1)])) { ToneOf = row => _scans[^(row + 1)].Tone };
 
     public override IReadOnlyList<KeyDeed> Keys =>
@@ -49,6 +49,9 @@ internal abstract class ScanPage(Desk desk) : ListPage
 
     /// <summary>As the counts call what was looked for and is there: present, handed over, back.</summary>
     protected abstract string PresentWord { get; }
+
+    /// <summary>The way to the place that is counted, or null where none is.</summary>
+    protected virtual string? Path => null;
 
     /// <summary>What was scanned, for the register.</summary>
     protected ScanList Scans => ScanList.OfTyped(string.Join(',', _scans.Select(scan => scan.Code)));
@@ -143,7 +146,7 @@ internal abstract class ScanPage(Desk desk) : ListPage
         else
         {
             var scan = await AddAsync(code);
-            desk.Say($"{StockShown.Outcome(scan.Outcome)}: {scan.Code}, {scan.What}{(scan.Outcome == StockOutcome.Stranger ? $"; the register has it {scan.Named!.Where}" : "")}.", scan.Tone);
+            desk.Say($"{Word(scan.Outcome)}: {scan.Code}, {scan.What}{(scan.Outcome == StockOutcome.Stranger ? $"; the register has it {scan.Named!.Where}" : "")}.", scan.Tone);
         }
 
         (_showsMissing, Current) = (false, 0);
@@ -199,7 +202,16 @@ internal abstract class ScanPage(Desk desk) : ListPage
             new Answer("n", "stay here", () => Task.FromResult<Opening?>(null)),
         ]);
 
-    private static string[] Cells(Scan scan) => [StockShown.Outcome(scan.Outcome), scan.Code, scan.What, scan.Outcome == StockOutcome.Present ? "as it should be" : scan.Named?.Where ?? ""];
+    private string[] Cells(Scan scan) => [Word(scan.Outcome), scan.Code, scan.What, scan.Named is { } named ? Where(named) : ""];
+
+    private string Word(string outcome) => outcome == StockOutcome.Present ? PresentWord : StockShown.Outcome(outcome);
+
+    /// <summary>Of what lies in the place that is counted only the rest of the way.</summary>
+    private string Where(StockNamed named) =>
+        Path is not { } path || !named.Where.StartsWith($"in {path}", StringComparison.Ordinal) ? named.Where
+        : named.Where.Length == path.Length + 3 ? "here"
+        : named.Where[(path.Length + 3)..] is var rest && rest.StartsWith(Domain.People.AddressBook.Inside, StringComparison.Ordinal) ? $"in {rest[Domain.People.AddressBook.Inside.Length..]}"
+        : named.Where;
 
     private static string Figure(int count) => UseCases.Wording.Counted.Figure(count);
 }

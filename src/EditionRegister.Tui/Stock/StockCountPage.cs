@@ -31,6 +31,8 @@ internal sealed class StockCountPage(Desk desk, long place, bool alone) : ScanPa
 
     protected override string PresentWord => "present";
 
+    protected override string? Path => _count?.Path;
+
     protected override bool MayBeEmpty => true;
 
     public override async Task RefreshAsync()

@@ -26,7 +26,7 @@ public static class PlaceShown
 
         var empty = contents.Parts.Count(part => part.Things.Count == 0);
 
-        return $"{Counts([.. contents.Parts.SelectMany(part => part.Things)])} in {Counted.Of(contents.Parts.Count, "place")}{(empty == 0 ? "" : $", {Counted.Figure(empty)} of them empty")}.";
+        return empty == contents.Parts.Count ? "Nothing lies there." : $"{Counts([.. contents.Parts.SelectMany(part => part.Things)])} in {Counted.Of(contents.Parts.Count, "place")}{(empty == 0 ? "" : $", {Counted.Figure(empty)} of them empty")}.";
     }
 
     /// <summary>The whole list as a document of plain text.</summary>

@@ -24,7 +24,7 @@ public sealed class ExamineTests
         await using var house = await OnTheLentSheetAsync();
 
         Assert.Contains(
-            "New since it went out (report 1, 2026-10-02): handling crease, upper left: 40 mm, soft; dented corner, lower right: 3 mm.", house.Screen(120, 60), StringComparison.Ordinal);
+            "New since it went out (report 1, 2026-10-02): handling crease, upper left: 40 mm, soft; dented corner, lower right: 3\nmm.", house.Screen(120, 60), StringComparison.Ordinal);
     }
 
     [Fact]
