@@ -19,7 +19,7 @@ public static class PlaceShown
         ];
     }
 
-    /// <summary>22 sheets and 1 block or plate, 2026-11-23.</summary>
+    /// <summary>22 sheets and 1 block or plate in 3 places, 1 of them empty.</summary>
     public static string InAll(PlaceContents contents)
     {
         ArgumentNullException.ThrowIfNull(contents);

@@ -41,8 +41,12 @@ public static class StockSaid
     }
 
     /// <summary>Once one is recorded.</summary>
-    public static string Recorded(StockTakeSeen seen) =>
-        $"{Called(seen)}: {Counts(seen)}.{(seen.Take.Occasion == StockOccasion.StockTake ? seen.Open == 0 ? " Everything agrees with the register." : " What the register says is not changed yet." : "")}";
+    public static string Recorded(StockTakeSeen seen)
+    {
+        ArgumentNullException.ThrowIfNull(seen);
+
+        return $"{Called(seen)}{(seen.Take is { Occasion: not StockOccasion.StockTake, Note: { } note } ? $", {note}" : "")}: {Counts(seen)}.{(seen.Take.Occasion == StockOccasion.StockTake ? seen.Open == 0 ? " Everything agrees with the register." : " What the register says is not changed yet." : "")}";
+    }
 
     /// <param name="seen">As it stands by now.</param>
     /// <param name="settled">What was done.</param>
