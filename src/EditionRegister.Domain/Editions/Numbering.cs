@@ -51,8 +51,10 @@ public sealed record Numbering(
             : null;
     }
 
-    /// <summary>"1/12 to 12/12", "A/P I/II and A/P II/II", "B.A.T.", "open".</summary>
-    public string Span => Size switch
+    /// <summary>"1/12 to 12/12", "A/P I/II and A/P II/II", "B.A.T.", "open"; with its name behind it where it has one: "I/X to X/X (deluxe)".</summary>
+    public string Span => Name is null ? Run : $"{Run} ({Name})";
+
+    private string Run => Size switch
     {
         null => $"{Kind?.Name ?? KindWord}, {(IsOpen ? "open" : "size unknown")}",
         1 => Spell(1) ?? KindWord,

@@ -4,6 +4,7 @@ using EditionRegister.Domain.Conditions;
 using EditionRegister.Domain.Numbers;
 using EditionRegister.Domain.Sets;
 using EditionRegister.Domain.Works;
+using EditionRegister.Domain.Stock;
 
 namespace EditionRegister.Domain.Impressions;
 
@@ -87,6 +88,9 @@ public sealed record Impression
 
     public IReadOnlyList<ConditionReport> ConditionReports { get; init; } = [];
 
+    /// <summary>Where it came up in the newest stock-take of a place, oldest first.</summary>
+    public IReadOnlyList<SheetInStock> Stock { get; init; } = [];
+
     /// <summary>Of a copy of a set: the sheets that lie in it, and those taken out.</summary>
     public IReadOnlyList<SetSheet> SetSheets { get; init; } = [];
 
@@ -115,6 +119,9 @@ public sealed record Impression
     public IssuedDocument? ValidCertificate => Documents.FirstOrDefault(document => document.IsValidCertificate);
 
     /// <summary>What the pencil says, read with the notation its numbering leads one to expect; null where it is blank or not plain.</summary>
-    public PencilledNumber? Read(Notation? expected) =>
-        PencilledNumber.TryParse(Pencilled, expected, out var read, out _) ? read : null;
+    public PencilledNumber? Read(Notation? expected) => Read(expected, OwnWords.None);
+
+    /// <summary>The same, where the register has kinds of its own.</summary>
+    public PencilledNumber? Read(Notation? expected, OwnWords own) =>
+        PencilledNumber.TryParse(Pencilled, expected, own, out var read, out _) ? read : null;
 }

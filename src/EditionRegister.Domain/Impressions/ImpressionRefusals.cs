@@ -32,8 +32,8 @@ public static class ImpressionRefusals
     public static RefusedException NoFault() =>
         new("fault-missing", $"A sheet is left out for a reason. Nothing was changed. Name the fault: {FaultWords()}.");
 
-    public static RefusedException UnknownFault(string fault) =>
-        new("fault-unknown", $"“{fault}” is no fault this register knows. Nothing was changed. The faults are {FaultWords()}; with “other”, say more in the note.");
+    public static RefusedException UnknownFault(string fault, OwnWords own) =>
+        new("fault-unknown", $"“{fault}” is no fault this register knows. Nothing was changed. The faults are {FaultWords()}{string.Concat(own.Faults.Select(one => ", " + one.Word))}; with “other”, say more in the note.");
 
     public static RefusedException NothingToInscribe() =>
         new("inscription-empty", "Nothing was said about what stands on the sheet. Nothing was changed. Give --as-spelled, or what you read: --pencilled, --titled, --signature, --signed, --inscription.");

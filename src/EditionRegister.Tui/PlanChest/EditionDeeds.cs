@@ -33,7 +33,7 @@ internal sealed class EditionDeeds(Desk desk, EditionPage page)
 
         yield return KeyDeed.Opens("+", "more", More) with
         {
-            Explained = "What is done rarely: mend the size, take numbers back, say that the edition is whole, close it, papers of all its sheets, and the work at the Bench.",
+            Explained = "What is done rarely: mend the size, take numbers back, say that the edition is whole, close it, papers of all its sheets, its pictures, how it stood on a day, and the work at the Bench.",
         };
     }
 
@@ -51,6 +51,8 @@ internal sealed class EditionDeeds(Desk desk, EditionPage page)
         {
             yield return Choosable.Opens("s", "the copies of this set, and what lies in each", () => new Sets.SetPage(desk, work.Id));
         }
+        yield return Choosable.Opens("y", "look at it as it stood on a day", () => AsOfForm.Of(desk, seen));
+        yield return Choosable.Opens("p", "pictures that stand for it, and of its sheets and blocks", () => new Pictures.PicturesPage(desk, new Pictures.PicturesWanted(work.Id, Edition: edition.Id)));
 
         if (page.Slots.Any(slot => slot is { Numbering: not null, Code: not null }))
         {

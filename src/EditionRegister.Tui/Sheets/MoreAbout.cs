@@ -11,6 +11,7 @@ internal static class MoreAbout
     [
         new("a", "record what was altered on the sheet itself", (desk, sheets) => Task.FromResult<Opening?>(AlterForm.Of(desk, sheets))),
         new("v", "worked over by hand into a work of its own", (desk, sheets) => Task.FromResult<Opening?>(WorkOverForm.Of(desk, sheets))),
+        new More("p", "pictures: see, add, take off", (desk, sheets) => Task.FromResult(Pictures.PicturesOfSheet.Open(desk, sheets))),
     ];
 
     /// <param name="desk">The desk.</param>

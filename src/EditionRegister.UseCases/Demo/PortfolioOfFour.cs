@@ -38,7 +38,7 @@ internal sealed class PortfolioOfFour(Register register, ScenarioClock clock)
         register.SignSheets.Done(edition, "1-3, A/P I", "M. Tolland, J. Averink");
         register.PriceImpressions.Run(new ImpressionChoice { Edition = edition, Sheets = "1-3" }, 32_000, "EUR", null);
 
-        clock.OnTo(2026, 11, 9);
+        clock.OnTo(2026, 11, 6);
         register.Consign.Run(new ImpressionChoice { Edition = edition, Sheets = "2" }, CoastalStudio.Gallery, rate: 4_000, note: "for the winter");
         WorkOver(parts[1]);
     }

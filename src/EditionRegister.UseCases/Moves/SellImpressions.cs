@@ -1,5 +1,4 @@
 using EditionRegister.Domain.Chains;
-using EditionRegister.Domain.Facts;
 using EditionRegister.Store;
 using EditionRegister.UseCases.Choosing;
 using EditionRegister.UseCases.People;
@@ -10,8 +9,13 @@ namespace EditionRegister.UseCases.Moves;
 public sealed class SellImpressions(RegisterStore store)
 {
     /// <exception cref="Domain.RefusedException">not-theirs-to-sell, sold-already, and others of <see cref="ChainRefusals"/>.</exception>
-    public int Run(ImpressionChoice choice, SalePeople people, Sale sale) =>
-        DeedOnChosen.Run(store, "sell", choice, (writing, chosen, deed) =>
+    public int Run(ImpressionChoice choice, SalePeople people, Sale sale) => Sell(choice, people, sale).Count;
+
+    /// <summary>As <see cref="Run"/>, and says how many of them were sold on by a later owner.</summary>
+    public SheetsSold Sell(ImpressionChoice choice, SalePeople people, Sale sale)
+    {
+        var resold = 0;
+        var count = DeedOnChosen.Run(store, "sell", choice, (writing, chosen, deed) =>
         {
             var dated = sale with
             {
@@ -21,30 +25,25 @@ public sealed class SellImpressions(RegisterStore store)
                 Date = sale.Date.IsKnown ? sale.Date : Today.Of(store),
             };
 
-            if (chosen.GoWithCopy)
+            foreach (var (sheets, from) in PassingWithCopy.Of(chosen, dated.Seller, dated.Buyer))
             {
-                PassOnWithCopy(chosen, dated, deed);
+                // The price is the copy's; what lies in it passes on with it.
+                (chosen.GoWithCopy ? dated with { Price = null, Net = null, Seller = from } : dated).Record(chosen.Work, sheets, deed);
             }
-            else
+
+            foreach (var sheet in PassingWithCopy.Theirs(chosen, dated.Buyer).Where(sheet => dated.Collected && sheet.Where != Position.With(dated.Buyer!.Value)))
             {
-                dated.Record(chosen.Work, chosen.Sheets, deed);
+                WhereaboutsDeeds.HandOver(chosen.Work, sheet, sheet.Whose!, dated.Date, note: null, deed);
             }
+
+            resold += chosen.GoWithCopy ? 0 : chosen.Sheets.Count(sheet => Transfers.HasLeftTheMaker(chosen.Work, sheet));
 
             long? Find(string? who) => who is null ? null : Persons.Find(writing.Read.Book, who);
         });
 
-    /// <summary>The price is the copy's. What lies in it may be its maker's still, and not who sells the copy; and the buyer may own some of it already, as in an exchange.</summary>
-    private static void PassOnWithCopy(ChosenOfWork chosen, Sale sale, Deed deed)
-    {
-        var theirs = chosen.Sheets.Where(sheet => sale.Buyer is { } buyer && sheet.Whose == Owner.Known(buyer)).ToList();
-        var passing = sale with { Price = null, Net = null };
-        var others = chosen.Sheets.Except(theirs).ToLookup(sheet => sheet.Whose?.Person == sale.Seller);
-        passing.Record(chosen.Work, [.. others[true]], deed);
-        (passing with { Seller = null }).Record(chosen.Work, [.. others[false]], deed);
-
-        foreach (var sheet in theirs.Where(sheet => sale.Collected && sheet.Where != Position.With(sale.Buyer!.Value)))
-        {
-            WhereaboutsDeeds.HandOver(chosen.Work, sheet, Owner.Known(sale.Buyer!.Value), sale.Date, deed);
-        }
+        return new SheetsSold(count, resold);
     }
 }
+
+/// <summary>How many sheets were sold, and how many of them by an owner who had not made them.</summary>
+public sealed record SheetsSold(int Count, int Resold);

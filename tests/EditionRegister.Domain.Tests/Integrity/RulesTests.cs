@@ -19,7 +19,8 @@ public class RulesTests(string culture = "") : InCulture(culture)
         Assert.Equal(
             [
                 "NumbersAreUnique", "NumbersWithinSize", "TotalsMatch", "ClosedEditionsAreAccountedFor", "PencilAgreesWithRecord", "SheetsBalance",
-                "LeftOutSheetsBearNoNumber", "ReductionsAreNotReprinted", "ChainsHold", "CertificatesAgree", "ValuesAreReadable",
+                "LeftOutSheetsBearNoNumber", "ReductionsAreNotReprinted", "ChainsHold", "CertificatesAgree",
+                "StockTakesAgree", "ConditionsAreKnownWhenLent", "DamageOnTheWayIsTakenUp", "ValuesAreReadable",
             ],
             Rules.All.Select(rule => rule.Name));
         Assert.All(Rules.All, rule => Assert.EndsWith(".", rule.Sentence));

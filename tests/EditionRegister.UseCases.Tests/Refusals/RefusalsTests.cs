@@ -75,8 +75,8 @@ public sealed partial class RefusalsTests(RefusalsTests.Provoked provoked) : ICl
         [
             .. new[]
             {
-                PeopleProvocations.All, WorkProvocations.All, EditionProvocations.All, ImpressionProvocations.All, ChainProvocations.All, ReadingInProvocations.All,
-                PaperProvocations.All, ShowProvocations.All, AcceptanceProvocations.All, SortingProvocations.All, SetProvocations.All, RegisterProvocations.All, CommandProvocations.All, Unprovoked.All,
+                PeopleProvocations.All, WorkProvocations.All, MatrixProvocations.All, PassProvocations.All, PlanProvocations.All, EditionProvocations.All, KindProvocations.All, ImpressionProvocations.All, ChainProvocations.All, ReadingInProvocations.All,
+                PaperProvocations.All, ShowProvocations.All, StockProvocations.All, AcceptanceProvocations.All, SortingProvocations.All, SetProvocations.All, RegisterProvocations.All, CommandProvocations.All, Unprovoked.All,
             }.SelectMany(subject => subject).Select(Provoke),
         ];
 
