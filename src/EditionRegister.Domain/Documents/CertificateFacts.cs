@@ -65,7 +65,8 @@ public static class CertificateFacts
         ];
     }
 
-    private static IEnumerable<CertificateFact> OfTheEdition(Work work, Edition? edition) => edition is null ? [] :
+    /// <summary>What is disclosed of the edition where it is so: its rank, printing on demand, several runs, that it is short.</summary>
+    internal static IEnumerable<CertificateFact> OfTheEdition(Work work, Edition? edition) => edition is null ? [] :
     [
         .. Perhaps("rank", RankText.WithThoseBefore(work, edition)),
         .. Perhaps("on-demand", PrintingsText.OnDemand(work, edition)),
@@ -75,7 +76,7 @@ public static class CertificateFacts
 
     private static IEnumerable<CertificateFact> OfTheSheet(Work work, Impression impression) =>
     [
-        .. Perhaps("posthumous", work.RunOf(impression)?.Posthumous switch { "yes" => "yes", "unknown" => NotKnown, _ => null }),
+        .. Perhaps("posthumous", work.RunOf(impression)?.Posthumous switch { "yes" => "printed after the artist's death", "unknown" => NotKnown, _ => null }),
         .. Perhaps("variant", impression.Variant),
         .. Perhaps("hand-colouring", SheetText.HandColouring(work, impression)),
         .. Perhaps("ghost-of", SheetText.GhostOf(work, impression)),

@@ -90,9 +90,9 @@ public static class SheetText
         var said = sheet.Dedication.Trim();
 
         // The longest first, so that no part of a name is left standing.
-        foreach (var person in work.Book.People.Values.Where(person => !string.IsNullOrWhiteSpace(person.Name) && person.CreditText != person.Name).OrderByDescending(person => person.Name!.Length))
+        foreach (var person in work.Book.People.Values.Where(person => !string.IsNullOrWhiteSpace(person.Name) && person.PublicText != person.Name).OrderByDescending(person => person.Name!.Length))
         {
-            said = said.Replace(person.Name!, person.CreditText, StringComparison.OrdinalIgnoreCase);
+            said = said.Replace(person.Name!, person.PublicText, StringComparison.OrdinalIgnoreCase);
         }
 
         return said;

@@ -33,7 +33,7 @@ internal sealed class EditionDeeds(Desk desk, EditionPage page)
 
         yield return KeyDeed.Opens("+", "more", More) with
         {
-            Explained = "What is done rarely: mend the size, take numbers back, say that the edition is whole, close it, papers of all its sheets, its pictures, how it stood on a day, and the work at the Bench.",
+            Explained = "What is done rarely: mend the size, divide the edition, end it short, take numbers back, say that the edition is whole, close it, papers of all its sheets, its pictures, how it stood on a day, and the work at the Bench.",
         };
     }
 
@@ -67,6 +67,11 @@ internal sealed class EditionDeeds(Desk desk, EditionPage page)
         if (!edition.IsClosed)
         {
             yield return Choosable.Opens("f", "say what became of numbers that no sheet has", () => NumberFateForm.Of(desk, seen, page.Here is { Code: null, Typed: { } typed } ? typed : null));
+            if (seen.HasOpenNumber && edition.IsWhole)
+            {
+                yield return Choosable.Opens("e", "end it as a short edition: no more will be printed", () => EndingShort.Asked(desk, seen));
+            }
+
             yield return Choosable.Opens("m", "mend the size, where it was declared by mistake", () => MendSizeForm.Of(desk, seen));
         }
 
@@ -79,6 +84,9 @@ internal sealed class EditionDeeds(Desk desk, EditionPage page)
         {
             yield return Choosable.Opens("c", "close the edition", () => ClosingEdition.Asked(desk, seen));
         }
+
+        yield return Choosable.Opens("v", "who is to have which numbers: divide the edition", () => new DivisionPage(desk, edition.Id));
+        yield return Choosable.Opens("k", "kinds of numbering and faults of your own", () => new OwnWordsPage(desk));
 
         foreach (var other in work.Editions.Where(other => other.Id != edition.Id))
         {

@@ -25,34 +25,43 @@ public sealed partial class LookAround
         ]);
     });
 
-    private static IEnumerable<(long Place, LyingThing Thing)> Lying(Reader reader, IReadOnlyCollection<long> places)
+    private static IEnumerable<(long Place, LyingThing Thing)> Lying(Reader reader, IReadOnlyCollection<long> places) =>
+        LyingMatrices(reader, places).Concat(LyingSheets(reader, places)).OrderBy(pair => pair.Thing.Work);
+
+    private static IEnumerable<(long Place, LyingThing Thing)> LyingMatrices(Reader reader, IReadOnlyCollection<long> places) =>
+        from ofWork in reader.MatricesIn(places).GroupBy(pair => pair.Work, pair => pair.Matrix)
+        let work = reader.Work(ofWork.Key)
+        where work is not null
+        from matrix in work.Matrices
+        let place = matrix.Place ?? 0
+        where ofWork.Contains(matrix.Id)
+        select (place, Of(work, matrix));
+
+    private static IEnumerable<(long Place, LyingThing Thing)> LyingSheets(Reader reader, IReadOnlyCollection<long> places)
     {
-        var sheets = reader.StockIn(places).Where(thing => thing.Impression is not null).ToLookup(thing => thing.Work, thing => thing.Impression!.Value);
-        var matrices = reader.MatricesIn(places).ToLookup(pair => pair.Work, pair => pair.Matrix);
-
-        foreach (var id in sheets.Select(group => group.Key).Union(matrices.Select(group => group.Key)).Order())
+        foreach (var ofWork in reader.StockIn(places).Where(thing => thing.Impression is not null).GroupBy(thing => thing.Work, thing => thing.Impression!.Value))
         {
-            if (reader.Work(id) is not { } work)
-            {
-                continue;
-            }
+            var lying = ofWork.ToHashSet();
 
-            foreach (var matrix in work.Matrices.Where(matrix => matrices[id].Contains(matrix.Id)))
+            if (reader.Work(ofWork.Key) is { } work)
             {
-                yield return (matrix.Place!.Value, Of(work, matrix));
-            }
-
-            var lying = sheets[id].ToHashSet();
-
-            foreach (var sheet in work.Impressions.Where(sheet => lying.Contains(sheet.Id)))
-            {
-                yield return (sheet.Where!.Place!.Value, new LyingThing(
-                    "sheet", sheet.ShownCode, work.ShownTitle, work.ShownMaker, work.NumberOf(sheet), WhereInWords.OwnerOf(work, sheet), sheet.Condition, sheet.Whereabouts[^1].Moved));
+                foreach (var sheet in work.Impressions.Where(sheet => lying.Contains(sheet.Id)))
+                {
+                    yield return (sheet.Where!.Place!.Value, new LyingThing(
+                        work.Id, "sheet", sheet.ShownCode, work.ShownTitle, work.ShownMaker, work.NumberOf(sheet), WhereInWords.OwnerOf(work, sheet), sheet.Condition, sheet.Whereabouts[^1].Moved));
+                }
             }
         }
     }
 
     private static LyingThing Of(Work work, Matrix matrix) => new(
-        matrix.Called, matrix.Code is null ? null : RegisterCode.TryParse(matrix.Code, out var code) ? code.ToString() : matrix.Code, work.ShownTitle, work.ShownMaker, matrix.Part ?? "", work.ShownMaker,
-        matrix.Fate == "undecided" ? null : matrix.Fate.Replace('-', ' '), RecordedDate.None);
+        work.Id,
+        matrix.Called,
+        matrix.Code is null ? null : RegisterCode.TryParse(matrix.Code, out var code) ? code.ToString() : matrix.Code,
+        work.ShownTitle,
+        work.ShownMaker,
+        matrix.Part ?? "",
+        work.ShownMaker,
+        matrix.Fate == "undecided" ? null : matrix.Fate.Replace('-', ' '),
+        RecordedDate.None);
 }

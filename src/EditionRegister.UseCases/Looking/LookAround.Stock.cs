@@ -27,8 +27,30 @@ public sealed record StockToCount(long Place, string Path, IReadOnlyList<StockNa
 /// <summary>One thing with a code, as a person calls it, and where the register has it.</summary>
 public sealed record StockNamed(StockThing Thing, string Code, string Called, string Where);
 
+/// <summary>What is out with someone by now.</summary>
+public sealed record StockAway(long Person, string Name, IReadOnlyList<StockNamed> Things);
+
 public sealed partial class LookAround
 {
+    /// <summary>What is out with someone, for counting what comes back.</summary>
+    /// <exception cref="Domain.RefusedException">person-not-found, person-ambiguous or nothing-awaited.</exception>
+    public StockAway StockAwayWith(string who) => store.Read(reader =>
+    {
+        var person = Persons.Find(reader.Book, who);
+        WorksAtHand works = new(reader);
+        var things = reader.StockWith(person).Select(thing => Named(works, thing)).ToList();
+
+        return things.Count == 0 ? throw StockRefusals.NothingAwaited(reader.Book.NameOf(person)) : new StockAway(person, reader.Book.NameOf(person), things);
+    });
+
+    /// <summary>Every stock-take, delivery and return of one place, newest first.</summary>
+    public IReadOnlyList<StockTakeSeen> StockTakesOf(long place) => store.Read(reader =>
+    {
+        StockLines lines = new(reader, new WorksAtHand(reader));
+
+        return reader.StockTakes(place).Select(take => Seen(reader, lines, take)).ToList();
+    });
+
     /// <summary>Every stock-take, delivery and return, newest first; only those of a place where one is named.</summary>
     /// <exception cref="Domain.RefusedException">place-not-found.</exception>
     public IReadOnlyList<StockTakeSeen> StockTakes(string? place = null) => store.Read(reader =>

@@ -8,6 +8,9 @@ public static class ConditionSaid
 {
     public const string Caution = "This is what somebody saw, not a conservator's opinion. Do not clean, press or mend a sheet yourself; ask a paper conservator where something spreads, sticks or flakes.";
 
+    /// <summary>The same, where there is little room.</summary>
+    public const string CautionInShort = "What somebody saw, not a conservator's opinion; ask one where something spreads, sticks or flakes.";
+
     /// <param name="sheets">How many.</param>
     /// <param name="occasion">The occasion's word.</param>
     /// <param name="day">When they were examined.</param>

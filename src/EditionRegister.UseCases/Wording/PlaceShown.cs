@@ -19,14 +19,14 @@ public static class PlaceShown
         ];
     }
 
-    /// <summary>22 sheets and 1 block or plate, 2026-11-23.</summary>
+    /// <summary>22 sheets and 1 block or plate in 3 places, 1 of them empty.</summary>
     public static string InAll(PlaceContents contents)
     {
         ArgumentNullException.ThrowIfNull(contents);
 
         var empty = contents.Parts.Count(part => part.Things.Count == 0);
 
-        return $"{Counts([.. contents.Parts.SelectMany(part => part.Things)])} in {Counted.Of(contents.Parts.Count, "place")}{(empty == 0 ? "" : $", {Counted.Figure(empty)} of them empty")}.";
+        return empty == contents.Parts.Count ? "Nothing lies there." : $"{Counts([.. contents.Parts.SelectMany(part => part.Things)])} in {Counted.Of(contents.Parts.Count, "place")}{(empty == 0 ? "" : $", {Counted.Figure(empty)} of them empty")}.";
     }
 
     /// <summary>The whole list as a document of plain text.</summary>

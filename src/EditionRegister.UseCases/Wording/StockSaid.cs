@@ -13,10 +13,9 @@ public static class StockSaid
     {
         ArgumentNullException.ThrowIfNull(seen);
 
-        var what = seen.Take.Occasion switch { StockOccasion.Delivery => "Delivery", StockOccasion.Return => "Return", _ => "Stock-take" };
         var way = seen.Take.Occasion switch { StockOccasion.Delivery => "from", StockOccasion.Return => "into", _ => "of" };
 
-        return $"{what} {Counted.Figure(seen.Take.Id)} {way} {seen.Path}, {seen.Take.Taken}";
+        return $"{Numbered(seen)} {way} {seen.Path}, {seen.Take.Taken}";
     }
 
     /// <summary>22 present, 1 missing, 1 stranger, none not ours; what a delivery or a return has of these in its own words.</summary>
@@ -42,8 +41,12 @@ public static class StockSaid
     }
 
     /// <summary>Once one is recorded.</summary>
-    public static string Recorded(StockTakeSeen seen) =>
-        $"{Called(seen)}: {Counts(seen)}.{(seen.Take.Occasion == StockOccasion.StockTake ? seen.Open == 0 ? " Everything agrees with the register." : " The register still says what it said before." : "")}";
+    public static string Recorded(StockTakeSeen seen)
+    {
+        ArgumentNullException.ThrowIfNull(seen);
+
+        return $"{Called(seen)}{(seen.Take is { Occasion: not StockOccasion.StockTake, Note: { } note } ? $", {note}" : "")}: {Counts(seen)}.{(seen.Take.Occasion == StockOccasion.StockTake ? seen.Open == 0 ? " Everything agrees with the register." : " What the register says is not changed yet." : "")}";
+    }
 
     /// <param name="seen">As it stands by now.</param>
     /// <param name="settled">What was done.</param>
@@ -59,7 +62,7 @@ public static class StockSaid
             settled.Lost == 0 ? null : $"whereabouts of {Counted.Figure(settled.Lost)} unknown from now on",
         ];
 
-        return $"Stock-take {Counted.Figure(seen.Take.Id)}: {string.Join(", ", done.OfType<string>())}, {day}; {(settled.Open == 0 ? "nothing is" : Counted.Figure(settled.Open) + (settled.Open == 1 ? " is" : " are"))} open.";
+        return $"{Numbered(seen)}: {string.Join(", ", done.OfType<string>())}, {day}; {(settled.Open == 0 ? "nothing is" : Counted.Figure(settled.Open) + (settled.Open == 1 ? " is" : " are"))} open.";
     }
 
     /// <summary>Codes that were scanned more than once; null where none was.</summary>
@@ -77,6 +80,9 @@ public static class StockSaid
 
         return seen.Open == 0 ? "settled" : $"{Counted.Figure(seen.Open)} open";
     }
+
+    private static string Numbered(StockTakeSeen seen) =>
+        $"{seen.Take.Occasion switch { StockOccasion.Delivery => "Delivery", StockOccasion.Return => "Return", _ => "Stock-take" }} {Counted.Figure(seen.Take.Id)}";
 
     private static string Strangers(int count) => count == 0 ? "no stranger" : Counted.Of(count, "stranger");
 }

@@ -18,6 +18,7 @@ public sealed record PlaceContents(Place Place, string Path, IReadOnlyList<Place
 public sealed record PlacePart(long Place, string Path, IReadOnlyList<LyingThing> Things);
 
 /// <summary>A sheet, or a block or plate, as it stands on the list of a place.</summary>
+/// <param name="Work">Its work.</param>
 /// <param name="Kind">sheet, block, plate, stone and so on.</param>
 /// <param name="Code">As people see it, or null where a block or plate has none.</param>
 /// <param name="Title">Of the work.</param>
@@ -26,7 +27,7 @@ public sealed record PlacePart(long Place, string Path, IReadOnlyList<LyingThing
 /// <param name="Owner">Whose it is, for the keeper's eyes.</param>
 /// <param name="Condition">The short present state, or of a matrix its fate.</param>
 /// <param name="Since">When it came there.</param>
-public sealed record LyingThing(string Kind, string? Code, string Title, string Maker, string Number, string Owner, string? Condition, RecordedDate Since)
+public sealed record LyingThing(long Work, string Kind, string? Code, string Title, string Maker, string Number, string Owner, string? Condition, RecordedDate Since)
 {
     public bool IsSheet => Kind == "sheet";
 }
