@@ -12,6 +12,12 @@ public sealed record OwnWords(IReadOnlyList<NumberingKind> Kinds, IReadOnlyList<
 
     public static OwnWords None { get; } = new([], []);
 
+    /// <summary>The kinds every register knows and then its own, as lists show them.</summary>
+    public IReadOnlyList<NumberingKind> AllKinds { get; } = Kinds.Count == 0 ? NumberingKind.All : [.. NumberingKind.All, .. Kinds];
+
+    /// <summary>The faults every register knows and then its own, as lists show them.</summary>
+    public IReadOnlyList<Fault> AllFaults { get; } = Faults.Count == 0 ? Fault.All : [.. Fault.All, .. Faults];
+
     /// <summary>The kind of that word, the register's own or one that every register knows; else null.</summary>
     public NumberingKind? Kind(string? word) => NumberingKind.TryFind(word, out var known) ? known : Kinds.FirstOrDefault(kind => kind.Word == word);
 

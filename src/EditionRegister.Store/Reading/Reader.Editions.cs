@@ -13,6 +13,10 @@ public sealed partial class Reader
     /// <summary>Kinds and faults that the register made for itself, read once.</summary>
     public OwnWords OwnWords => _ownWords ??= ReadOwnWords();
 
+    /// <summary>The row of a kind, and how many numberings are of it; null where there is no such kind.</summary>
+    public (long Id, int Numberings)? KindInUse(string word) => Rows<(long, int)?>(
+        "SELECT k.id, (SELECT count(*) FROM numbering m WHERE m.kind = k.word) FROM numbering_kind k WHERE k.word = @1", [word], row => (row.Figure(0), Count(row, 1))).FirstOrDefault();
+
     private List<Edition> Editions(long work)
     {
         var numbers = RowsBelow(

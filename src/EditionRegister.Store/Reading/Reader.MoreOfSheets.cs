@@ -1,6 +1,7 @@
 using EditionRegister.Domain.Conditions;
 using EditionRegister.Domain.Impressions;
 using EditionRegister.Domain.Sets;
+using EditionRegister.Domain.Works;
 using EditionRegister.Domain.Stock;
 using EditionRegister.Store.Sqlite;
 
@@ -25,6 +26,8 @@ internal sealed record MoreOfSheets
 
     public RowsBelow<SetMembership> Memberships { get; init; } = new();
 
+    public IReadOnlyDictionary<long, WorkedInto> WorkedInto { get; init; } = new Dictionary<long, WorkedInto>();
+
     public bool IsNothing { get; init; }
 
     public Impression AddedTo(Impression sheet) => IsNothing ? sheet : sheet with
@@ -37,6 +40,7 @@ internal sealed record MoreOfSheets
         Stock = Stock[sheet.Id],
         SetSheets = SetSheets[sheet.Id],
         InSet = Memberships[sheet.Id] is [var set, ..] ? set : null,
+        WorkedInto = WorkedInto.GetValueOrDefault(sheet.Id),
     };
 }
 
@@ -48,8 +52,9 @@ public sealed partial class Reader
     {
         string[] tables = ["grade", "sheet_link", "sheet_change", "reservation", "condition_report", "stock_take", "set_sheet"];
 
-        return !tables.Any(Any) ? Nothing : new MoreOfSheets
+        return WorkedInto.Count == 0 && !tables.Any(Any) ? Nothing : new MoreOfSheets
         {
+            WorkedInto = WorkedInto,
             Grades = Any("grade") ? Grades(work) : new(),
             Links = Any("sheet_link") ? SheetLinks(work) : new(),
             Changes = Any("sheet_change") ? SheetChanges(work) : new(),

@@ -51,6 +51,7 @@ internal sealed class RunPage(Desk desk, long work, int run) : ListPage
     private IReadOnlyList<RunSection> Sections(Work found, PrintRun here, string units) =>
     [
         new("Sorting", HowFar.Of(found, here), () => new SortingPage(desk, work, run)),
+        .. found.Impressions.Any(sheet => sheet.Run == here.Id && sheet.Grade is not null) ? [new RunSection("Grades", Graded(found, here), () => new GradingPage(desk, work, run, first: null))] : Array.Empty<RunSection>(),
         new("Counts", RunBalance.Of(found, here), Correct),
         new("Printed", $"{here.Printed}, for: {Called.Plain(here.Purpose)}", Correct),
         new("Paper", here.Paper ?? "not known", Correct),
@@ -58,6 +59,13 @@ internal sealed class RunPage(Desk desk, long work, int run) : ListPage
         new("State", here.State ?? "none recorded", Correct),
         .. here.Note is { } note ? [new RunSection("Note", note, Correct)] : Array.Empty<RunSection>(),
     ];
+
+    private static string Graded(Work found, PrintRun here)
+    {
+        var pile = found.Impressions.Where(sheet => sheet.Run == here.Id && sheet.Standing != "left-out").ToList();
+
+        return $"{Counted.Figure(pile.Count(sheet => sheet.Grade is not null))} of {Counted.Sheets(pile.Count)} graded";
+    }
 
     private Form? Correct() => _work is { } shown && _run is { } here ? RunForms.Edit(desk, shown, here) : null;
 }

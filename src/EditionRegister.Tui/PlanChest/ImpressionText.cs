@@ -33,7 +33,7 @@ internal static class ImpressionText
         return
         [
             .. Facts(whole, width),
-            .. ImpressionTables.All(work, sheet).Take(4).SelectMany(table => Section(table, width)),
+            .. ImpressionTables.All(work, sheet).SkipLast(1).SelectMany(table => Section(table, width)),
             .. Section(ConditionShown.Reports(work, sheet), width),
             .. Compared(work, sheet, width),
             .. ImpressionFindings.Lines(whole, width),

@@ -22,6 +22,7 @@ internal static class SheetDeeds
             Deed("m", "put away", "Puts sheets away in a drawer or another place; a place that is new can be made on the way.", PutAwayForm.Of),
             Deed("c", "consign", "Gives sheets to a gallery or somebody else to sell: they stay their owner's.", ConsignForm.Of),
             Deed("r", "take back home", "Records that sheets came back from whoever had them.", ReturnForm.Of),
+            new KeyDeed("a", "next steps", () => MeantAsync(NextSteps.OfAsync)) { Explained = NextSteps.Explained },
             Deed("p", "price", "Says what sheets are offered for, and whether they are for sale at all.", PriceForm.Of),
             Deed("i", "inscribe", "Records what stands on the sheet: number, title, signature and anything else, letter by letter.", InscribeForm.Of),
             new KeyDeed("w", "list for a show", () => MeantAsync(ShowChoice.OfAsync)) { Explained = "Puts sheets on the list of an exhibition, sale or fair." },
