@@ -28,7 +28,8 @@ internal static class WorkKeys
         }
         else if (here?.Matrix is { } matrix)
         {
-            yield return KeyDeed.Opens("Enter", "state its fate", () => MatrixForms.Fate(desk, work, matrix));
+            yield return KeyDeed.Opens("Enter", $"open the {matrix.Called}", () => new MatrixPage(desk, work.Id, matrix.Id));
+            yield return KeyDeed.Opens("f", "state its fate", () => MatrixForms.Fate(desk, work, matrix));
         }
         else if (here?.Edition is { } edition)
         {
@@ -42,7 +43,7 @@ internal static class WorkKeys
 
         if (run is not null && work.Impressions.Any(sheet => sheet.Run == run.Id))
         {
-            yield return KeyDeed.Opens("o", "sort the pulls", () => new SortingPage(desk, work.Id, run.Ordinal));
+            yield return KeyDeed.Opens("o", "sort the pulls", () => OnTheRack.Sorting(desk, work, run));
         }
 
         if (work.Editions.Count == 0)
@@ -63,6 +64,14 @@ internal static class WorkKeys
     {
         yield return new KeyDeed("n", "add a print run", () => RunForms.NewAsync(desk, work.Id));
         yield return KeyDeed.Opens("b", "add a block or plate", () => MatrixForms.New(desk, work));
+
+        if ((here?.Run ?? (work.Runs.Count > 0 ? work.Runs[^1] : null)) is { } printing && (here?.Run is not null || printing.IsUnderWay(work.Impressions.Count(sheet => sheet.Run == printing.Id))))
+        {
+            yield return new KeyDeed("p", "record a pass", () => PassForm.NewAsync(desk, work, printing))
+            {
+                Explained = "Records one trip of the run's sheets through the press or under the hand; F4 fills in the last one, so that only what is different is typed.",
+            };
+        }
 
         if (here?.Run is { } run)
         {

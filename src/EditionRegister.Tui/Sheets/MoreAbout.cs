@@ -11,8 +11,6 @@ internal static class MoreAbout
 {
     private static readonly IReadOnlyList<More> Entries =
     [
-        new("h", "hand them over, code by code", (desk, sheets) => Task.FromResult<Opening?>(new DeliveryPage(desk, sheets))),
-        new("c", "see condition reports", (desk, sheets) => Task.FromResult(ConditionPage.Of(desk, sheets))),
         Opens("a", "record what was altered on the sheet itself", AlterForm.Of),
         Opens("v", "say how it differs from the others of its edition", VaryForm.Of),
         Opens("g", "say that it is the ghost of another print", GhostForm.Of),
@@ -20,6 +18,8 @@ internal static class MoreAbout
         Opens("r", "replace it by a spare: its number goes to another sheet", ReplaceForm.Of),
         Opens("w", "record that it was worked over by hand into a work of its own", WorkOverForm.Of),
         new("p", "pictures: see, add, take off", (desk, sheets) => Task.FromResult(Pictures.PicturesOfSheet.Open(desk, sheets))),
+        new("h", "hand them over, code by code", (desk, sheets) => Task.FromResult<Opening?>(new DeliveryPage(desk, sheets))),
+        new("c", "see condition reports", (desk, sheets) => Task.FromResult(ConditionPage.Of(desk, sheets))),
     ];
 
     private static More Opens(string key, string shown, Func<Desk, SheetsAtHand, Opening> open) => new(key, shown, (desk, sheets) => Task.FromResult<Opening?>(open(desk, sheets)));
