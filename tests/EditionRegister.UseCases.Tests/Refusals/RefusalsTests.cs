@@ -76,7 +76,7 @@ public sealed partial class RefusalsTests(RefusalsTests.Provoked provoked) : ICl
             .. new[]
             {
                 PeopleProvocations.All, WorkProvocations.All, EditionProvocations.All, ImpressionProvocations.All, ChainProvocations.All, ReadingInProvocations.All,
-                PaperProvocations.All, ShowProvocations.All, AcceptanceProvocations.All, RegisterProvocations.All, CommandProvocations.All, Unprovoked.All,
+                PaperProvocations.All, PictureProvocations.All, ShowProvocations.All, AcceptanceProvocations.All, RegisterProvocations.All, CommandProvocations.All, Unprovoked.All,
             }.SelectMany(subject => subject).Select(Provoke),
         ];
 
