@@ -15,7 +15,7 @@ public static class PictureRefusals
     public static RefusedException TakenOff(long id) => new(
         "picture-taken-off", string.Create(CultureInfo.InvariantCulture, $"Picture {id} is taken off already. Nothing was changed. Its row and its file stay; `edreg picture list --all` shows them."));
 
-    public static RefusedException ShownAlready(long id) => new("picture-shown-already", string.Create(CultureInfo.InvariantCulture, $"Picture {id} is shown. Nothing was changed. `edreg picture take-off {id}` takes it off."));
+    public static RefusedException ShownAlready(long id) => new("picture-shown-already", string.Create(CultureInfo.InvariantCulture, $"Picture {id} is shown. Nothing was changed. There is nothing to put back; `edreg picture list` shows what is on record."));
 
     public static RefusedException NoSubject() => new(
         "picture-of-nothing", "It was not said what the picture shows, and no file is called by a register code. Nothing was changed. Name a sheet, a block or an edition, or put the code of the sheet or block into the name of its file.");

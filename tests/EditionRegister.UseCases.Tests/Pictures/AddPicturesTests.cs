@@ -46,7 +46,7 @@ public sealed class AddPicturesTests : IDisposable
 
         Assert.Equal(new[] { "holiday.png", $"{first} and {second}.png" }.Order(StringComparer.Ordinal), added.Unmatched.Order(StringComparer.Ordinal));
         Assert.Equal(
-            [(1, names[0]), (1, names[1]), (2, names[2])],
+            [(1, names[1]), (1, names[0]), (2, names[2])],
             Register.ListPictures.Run().OrderBy(one => Number(one)).ThenBy(one => one.Picture.Ordinal).Select(one => (Number(one), one.Picture.FileName!)));
         Assert.Equal([1, 2, 3], Register.ListPictures.Run().Select(one => one.Picture.Ordinal));
         Assert.Equal(3, Directory.GetFiles(_register.In("register", "images"), "*", SearchOption.AllDirectories).Length);
@@ -62,7 +62,7 @@ public sealed class AddPicturesTests : IDisposable
         Register.AddPictures.ByName([Png($"{Register.Sheet(1).ShownCode}.png", 1), Png($"{other}.png", 2)]);
 
         var entries = Register.LookAround.Logbook(10).Where(entry => entry.Deed == "add-pictures").ToList();
-        Assert.Equal(["work/2", "work/1"], entries.Select(entry => entry.Root));
+        Assert.Equal(["work/2", "work/1", "batch/2"], entries.Select(entry => entry.Root));
         Assert.Single(entries.Select(entry => entry.Batch).Distinct());
     }
 
