@@ -24,6 +24,7 @@ internal static class ImpressionJson
             json.WriteString("position", one.Position);
             json.WriteString("text", one.Text);
         });
+        SheetHistoryJson.Write(json, work, sheet);
         ChainJson.Write(json, work, sheet);
         json.Each("documents", sheet.Documents, document =>
         {
@@ -37,6 +38,7 @@ internal static class ImpressionJson
             json.WriteString("column", kept.Header);
             json.WriteString("value", kept.Value);
         });
+        ConditionJson.Reports(json, work, sheet);
         json.Each("history", seen.History, entry =>
         {
             json.WriteNumber("entry", entry.N);

@@ -47,6 +47,8 @@ public static class CertificateFacts
             new("sheet-size", SizeText.OnCertificate(run?.SheetHeight, run?.SheetWidth, units)),
             new("number", NumberOf(work, impression)),
             .. Perhaps("numbering", work.NumberingOf(impression)?.Name),
+            .. CertificateAlterations.Of(impression),
+            .. CertificateSetParts.Of(work, impression),
             new("edition", EditionText.Size(work, edition)),
             .. OfTheEdition(work, edition),
             new("proofs", EditionText.Proofs(work, edition)),

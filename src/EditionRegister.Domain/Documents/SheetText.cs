@@ -33,7 +33,7 @@ public static class SheetText
     public static string? HandColouring(Work work, Impression sheet)
     {
         ArgumentNullException.ThrowIfNull(work);
-        var passes = work.RunOf(sheet)?.Passes.Where(pass => pass.Kind == "hand-colouring" && (pass.TakesAll || pass.Sheets.Contains(sheet.Id))).ToList() ?? [];
+        var passes = work.RunOf(sheet)?.Passes.Where(pass => pass.Kind == "hand-colouring" && (pass.TakesAll || pass.Sheets.Any(one => one.Impression == sheet.Id))).ToList() ?? [];
 
         return passes.Count == 0 ? null : string.Join("; ", passes.Select(pass =>
             $"{(pass.Name is { Length: > 0 } name ? name : pass.Colours.Count > 0 ? InWords.List([.. pass.Colours.Select(colour => colour.Colour)]) : "by hand")}{(pass.Done.IsKnown ? $", {DateInWords.Of(pass.Done)}" : "")}"));

@@ -77,6 +77,16 @@ public sealed record NewEdition
     public static void AddNumber(long numbering, int ordinal, string fate, Deed deed) =>
         deed.Set("number", deed.NewId("number"), ("numbering", numbering), ("ordinal", ordinal), ("fate", fate));
 
+    /// <summary>An edition as somebody finds it, not as it is declared: its kind and how far it is known.</summary>
+    public static long AsFound(long work, int ordinal, string kind, string extent, Deed deed)
+    {
+        var id = deed.NewId("edition");
+        deed.Set("edition", id,
+            ("work", work), ("ordinal", ordinal), ("kind", kind), ("extent", extent), ("closed", extent == "whole" ? "no" : "unknown"));
+
+        return id;
+    }
+
     private void Sound(Work work)
     {
         if (Numberings.Count == 0)

@@ -4,6 +4,7 @@ using EditionRegister.Domain.Conditions;
 using EditionRegister.Domain.Numbers;
 using EditionRegister.Domain.Sets;
 using EditionRegister.Domain.Works;
+using EditionRegister.Domain.Stock;
 
 namespace EditionRegister.Domain.Impressions;
 
@@ -87,11 +88,17 @@ public sealed record Impression
 
     public IReadOnlyList<ConditionReport> ConditionReports { get; init; } = [];
 
+    /// <summary>Where it came up in the newest stock-take of a place, oldest first.</summary>
+    public IReadOnlyList<SheetInStock> Stock { get; init; } = [];
+
     /// <summary>Of a copy of a set: the sheets that lie in it, and those taken out.</summary>
     public IReadOnlyList<SetSheet> SetSheets { get; init; } = [];
 
     /// <summary>Of a sheet that lies in a set: which.</summary>
     public SetMembership? InSet { get; init; }
+
+    /// <summary>Of a sheet left out that was worked over by hand: the work of its own that came of it.</summary>
+    public WorkedInto? WorkedInto { get; init; }
 
     public Reservation? StandingReservation => Reservations.FirstOrDefault(one => one.IsStanding);
 

@@ -41,6 +41,9 @@ public static class ImpressionRefusals
     public static RefusedException OneSheetOnly(string what) =>
         new("one-sheet-only", $"{what} differs from sheet to sheet, so it is recorded for one sheet at a time. Nothing was changed. Choose one sheet, or use --as-spelled for several.");
 
+    public static RefusedException OneAtATime(string what) =>
+        new("one-sheet-only", $"{what} is recorded for one sheet at a time. Nothing was changed. Choose one sheet.");
+
     public static RefusedException NotNumberedYet(Impression sheet) =>
         new("sheet-not-numbered", $"{sheet.ShownCode} has no number yet, so there is nothing to spell. Nothing was changed. Give it a number first with `edreg number`, or record what you read with --pencilled.");
 

@@ -1,5 +1,6 @@
 using EditionRegister.Domain.Editions;
 using EditionRegister.Domain.Impressions;
+using EditionRegister.Domain.Passes;
 using EditionRegister.Domain.Works;
 
 namespace EditionRegister.Domain.Integrity;
@@ -28,6 +29,8 @@ internal static class Naming
             : $"Sheet {sheet.ShownCode} of {work.Called}";
 
         public string CalledRun(PrintRun run) => $"print run {InWords.Figure(run.Ordinal)} of {work.Called}";
+
+        public string CalledPass(PrintRun run, Pass pass) => $"pass {InWords.Figure(pass.Ordinal)} of {work.CalledRun(run)}";
 
         public Subject AsSubject() => new("work", work.Id, work.Called);
 

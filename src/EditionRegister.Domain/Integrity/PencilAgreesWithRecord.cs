@@ -64,7 +64,7 @@ public sealed class PencilAgreesWithRecord : IRule
             yield return this.Contradiction(
                 work.SubjectOf(sheet),
                 $"{says} is pencilled on {sheet.ShownCode}, and the register has {Recorded(sheet, numbering)} of {work.CalledEdition(work.EditionOf(sheet))}: {InWords.List(differ)} differ{(differ.Count == 1 ? "s" : "")}.",
-                Remedy);
+                Alterations.Recall(sheet, "number", Remedy));
         }
     }
 

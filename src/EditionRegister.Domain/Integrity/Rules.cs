@@ -11,6 +11,9 @@ public static class Rules
         new ClosedEditionsAreAccountedFor(),
         new PencilAgreesWithRecord(),
         new SheetsBalance(),
+        new PassesBalance(),
+        new PassesFollow(),
+        new PassUsesMatrixAsItWas(),
         new LeftOutSheetsBearNoNumber(),
         new ReductionsAreNotReprinted(),
         new ChainsHold(),
@@ -19,7 +22,13 @@ public static class Rules
         new ReplacedSheetsBearNoNumber(),
         new ShortEditionsSaySo(),
         new RanksFitThePrinting(),
+        new ReservedSheetsAreStillToBeHad(),
         new CertificatesAgree(),
+        new SetsAreWhole(),
+        new WorkedOverSheetsAreOnePaper(),
+        new StockTakesAgree(),
+        new ConditionsAreKnownWhenLent(),
+        new DamageOnTheWayIsTakenUp(),
         new ValuesAreReadable(),
     ];
 }

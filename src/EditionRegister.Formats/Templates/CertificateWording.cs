@@ -16,7 +16,7 @@ public sealed record CertificateWording
     public static IReadOnlyList<string> LabelKeys { get; } =
     [
         "maker", "title", "matrix-year", "printed", "technique", "paper", "image-size", "sheet-size", "number", "edition",
-        "proofs", "total", "state", "signature", "matrix-fate", "printer", "workshop", "code", "serial", "issued", "supersedes",
+        "altered", "set", "parts", "proofs", "total", "state", "signature", "matrix-fate", "printer", "workshop", "code", "serial", "issued", "supersedes",
     ];
 
     /// <summary>Keys of what is stated only where it is true. A template of the register's own may be older than they are, and leave them out.</summary>

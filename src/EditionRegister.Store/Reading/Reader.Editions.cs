@@ -59,6 +59,9 @@ public sealed partial class Reader
             row => NumberingKind.Own(row.Word(0), row.Word(1), row.Word(2), row.Word(3) == "yes", row.Word(4) == "yes", row.Word(5) == "yes"));
         var faults = Rows("SELECT word, name FROM fault ORDER BY id", [], row => new Fault(row.Word(0), row.Word(1)));
 
-        return new OwnWords([.. kinds.Where(kind => !NumberingKind.TryFind(kind.Word, out _))], [.. faults.Where(fault => Fault.Of(fault.Word) is null)]);
+        return new OwnWords([.. kinds.Where(kind => !NumberingKind.TryFind(kind.Word, out _))], [.. faults.Where(fault => Fault.Of(fault.Word) is null)])
+        {
+            Terms = Any("condition_report") ? [.. ConditionTerms().Where(term => Domain.Conditions.ConditionTerm.Of(term.Word) is null)] : [],
+        };
     }
 }

@@ -1,5 +1,6 @@
 using EditionRegister.Domain.Chains;
 using EditionRegister.Domain.Documents;
+using EditionRegister.Domain.Codes;
 using EditionRegister.Domain.Editions;
 using EditionRegister.Domain.Impressions;
 using EditionRegister.Domain.Works;
@@ -15,6 +16,7 @@ public static class ImpressionFacts
         ("Maker", work.ShownMaker),
         ("Year", work.Year.IsKnown ? work.Year.Text : null),
         ("Technique", work.Technique),
+        ("Worked over from", WorkedOver(work)),
     ];
 
     /// <param name="work">The work.</param>
@@ -38,6 +40,8 @@ public static class ImpressionFacts
     public static IReadOnlyList<(string Label, string? Value)> OfTheSheet(Work work, Impression sheet) =>
     [
         ("Standing", Standing(work, sheet)),
+        ("Grade", GradeShown.Of(sheet.Grade)),
+        ("Worked over", sheet.WorkedInto is { } into ? $"into work {Counted.Figure(into.Work)}, “{into.Title}”{(into.Code is { } code ? $" ({Shown(code)})" : "")}" : null),
         ("Number given", Given(work, sheet)),
         .. SheetText.Of(work, sheet).Select(line => (line.Label, (string?)line.Value)),
         ("Pencilled", sheet.Pencilled),
@@ -48,8 +52,21 @@ public static class ImpressionFacts
         ("Asking price", PricesShown.Show(sheet.Asking, sheet.AskingCurrency)),
         ("Where", WhereInWords.Of(work, sheet)),
         ("Whose", WhereInWords.OwnerOf(work, sheet)),
+        ("In a set", SetsSaid.LiesIn(sheet)),
+        ("Reserved", MovesSaid.ReservedOf(sheet.StandingReservation, work.Book)),
+        ("Answers for it", AnswersFor(work, sheet)),
         ("Note", sheet.Note),
     ];
+
+    /// <summary>The consignee, where it was passed on since; else whoever has it answers for it, and that is said already.</summary>
+    private static string? AnswersFor(Work work, Impression sheet) => Consignments.HandsOf(work, sheet) is [var first, _, ..] hands
+        ? $"{WhereInWords.PersonNamed(first, work.Book)}, who passed it on to {string.Join(", then ", hands.Skip(1).Select(hand => WhereInWords.PersonNamed(hand, work.Book)))}"
+        : null;
+
+    /// <summary>7KQ4-M2X3 of work 3, “Gull Rock”; null where the work is none that came of another.</summary>
+    public static string? WorkedOver(Work work) => work.WorkedOver is { } over ? $"{Shown(over.Code)} of work {Counted.Figure(over.Work)}, “{over.Title}”" : null;
+
+    private static string Shown(string code) => RegisterCode.TryParse(code, out var read) ? read.ToString() : code;
 
     private static string Standing(Work work, Impression sheet)
     {

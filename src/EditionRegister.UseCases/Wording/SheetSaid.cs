@@ -14,8 +14,9 @@ public static class SheetSaid
     /// <param name="day">When.</param>
     /// <param name="until">Until when, if known.</param>
     /// <param name="share">Their share in hundredths of a per cent, or null.</param>
-    public static string Consigned(int sheets, string to, RecordedDate day, RecordedDate until, int? share) =>
-        $"{Counted.Sheets(sheets)} consigned to {to}, {day}{(until.IsKnown ? $", until {until}" : "")}{(share is { } known ? $", their share {Counted.Share(known)}" : "")}.";
+    /// <param name="agreement">The agreement under which they go, or null.</param>
+    public static string Consigned(int sheets, string to, RecordedDate day, RecordedDate until, int? share, string? agreement = null) =>
+        $"{Counted.Sheets(sheets)} consigned to {to}, {day}{(until.IsKnown ? $", until {until}" : "")}{(share is { } known ? $", their share {Counted.Share(known)}" : "")}{(agreement is null ? "" : $", agreement {agreement}")}.";
 
     public static string Returned(int sheets, string? from, string? path, RecordedDate day) =>
         $"{Counted.Sheets(sheets)} returned{(from is null ? "" : $" from {from}")}{(path is null ? "" : $" and put away in {path}")}, {day}.";
@@ -25,8 +26,9 @@ public static class SheetSaid
     /// <param name="price">Minor units for each, or null.</param>
     /// <param name="currency">ISO 4217.</param>
     /// <param name="day">When.</param>
-    public static string Sold(int sheets, string? buyer, long? price, string? currency, RecordedDate day) =>
-        $"{Counted.Sheets(sheets)} sold to {buyer ?? "a buyer not known"}{(PricesShown.Show(price, currency) is { } shown ? $" for {shown}{Each(sheets)}" : "")}, {day}.";
+    /// <param name="isResale">By an owner who had not made them.</param>
+    public static string Sold(int sheets, string? buyer, long? price, string? currency, RecordedDate day, bool isResale = false) =>
+        $"{Counted.Sheets(sheets)} sold to {buyer ?? "a buyer not known"}{(PricesShown.Show(price, currency) is { } shown ? $" for {shown}{Each(sheets)}" : "")}, {day}.{(isResale && price > 0 ? $" {MovesSaid.ResaleRight}" : "")}";
 
     public static string TakenBack(int sheets, bool move, bool transfer) =>
         $"{Counted.Sheets(sheets)}: {(move && transfer ? "last move and transfer" : move ? "last move" : "last transfer")} taken back.";
