@@ -65,7 +65,7 @@ internal sealed class Marking(Desk desk, EditionPage page)
 
         if (desk.Marked.Count > 0)
         {
-            yield return KeyDeed.Doing("o", "clear marks", Clear) with { Explained = "Takes every mark away, here and elsewhere." };
+            yield return KeyDeed.Doing("z", "clear marks", Clear) with { Explained = "Takes every mark away, here and elsewhere." };
         }
     }
 

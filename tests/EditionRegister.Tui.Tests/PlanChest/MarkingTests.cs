@@ -94,13 +94,13 @@ public sealed class MarkingTests
     }
 
     [Fact]
-    public async Task o_takes_all_marks_away()
+    public async Task z_takes_all_marks_away()
     {
         await using var house = await TestHouse.OnDemoAsync();
         await house.OpenAsync(1);
         await house.PressAsync("Space", "Right", "Space");
 
-        await house.PressAsync("o");
+        await house.PressAsync("z");
 
         Assert.Equal(0, house.House.Desk.Marked.Count);
         Assert.DoesNotContain("•", house.Screen(), StringComparison.Ordinal);
