@@ -8,9 +8,10 @@ internal static class ShowCommand
     public static Command Create(CommandContext context)
     {
         var code = Arg.Code("The register code of the impression, or of a block, plate, stone or screen.");
-        CommandWithExample command = new("show", "Shows one impression whole: what it is, what stands on it, where it was and is, whose it was and is; or the block or plate that has the code. Exhibitions and sales are `edreg shows`.", "edreg show 7KQ4-M2X3") { code };
+        var asOf = AsOfOption.Create();
+        CommandWithExample command = new("show", "Shows one impression whole: what it is, what stands on it, where it was and is, whose it was and is; or the block or plate that has the code. Exhibitions and sales are `edreg shows`.", "edreg show 7KQ4-M2X3") { code, asOf };
 
-        command.SetAction(line => context.Look(line, (register, printer) =>
+        command.SetAction(line => line.GetValue(asOf) is { } day ? Back(context, line, day, line.GetRequiredValue(code)) : context.Look(line, (register, printer) =>
         {
             if (register.LookAround.MatrixOfCode(line.GetRequiredValue(code)) is { } found)
             {
@@ -33,4 +34,7 @@ internal static class ShowCommand
 
         return command;
     }
+
+    private static int Back(CommandContext context, ParseResult line, DateOnly day, string code) => ThenPrinted.Look(
+        context, line, day, (then, printer) => ThenPages.Impression(printer, then, code, context.Open(line).Settings.Units));
 }

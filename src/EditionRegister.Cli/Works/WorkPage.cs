@@ -1,4 +1,5 @@
 using EditionRegister.Domain.Editions;
+using EditionRegister.Domain.Sets;
 using EditionRegister.Domain.Works;
 
 namespace EditionRegister.Cli;
@@ -35,10 +36,20 @@ internal static class WorkPage
            select (Capital(Role.Of(role.Role)?.Name ?? role.Role), (string?)work.Book.NameOf(role.Person)),
         ("Year", work.Year.ToString()),
         ("Technique", work.Technique ?? "not known"),
+        ("Worked over from", ImpressionFacts.WorkedOver(work)),
+        ("Worked over into", WorkedInto(work)),
+        ("Set", work.Set is { } set ? $"{SetForm.NameOf(set.Form)} of {Counted.Of(set.Parts.Count, "part")}, {SetsSaid.SignedOn(set.SignedOn)}" : null),
         ("Note", work.Note),
         ("Sheets", Standings(work)),
         ("Last written by entry", Counted.Figure(work.V)),
     ];
+
+    private static string? WorkedInto(Work work)
+    {
+        var into = work.Impressions.Select(sheet => sheet.WorkedInto).OfType<WorkedInto>().Select(one => $"work {Counted.Figure(one.Work)}, “{one.Title}”").ToList();
+
+        return into.Count == 0 ? null : string.Join("; ", into);
+    }
 
     private static string Standings(Work work) => work.Impressions.Count == 0
         ? "none"

@@ -37,7 +37,7 @@ internal static class Naming
         public Subject SubjectOf(Edition edition) => new("edition", edition.Id, work.CalledEdition(edition));
 
         public Subject SubjectOf(Edition edition, Numbering numbering) =>
-            new("numbering", numbering.Id, $"{work.CalledEdition(edition)}, {numbering.Kind?.Name ?? (numbering.KindWord.Length == 0 ? "a numbering of no kind" : numbering.KindWord)}");
+            new("numbering", numbering.Id, $"{work.CalledEdition(edition)}, {numbering.Kind?.Name ?? (numbering.KindWord.Length == 0 ? "a numbering of no kind" : numbering.KindWord)}{(numbering.Name is null ? "" : $" ({numbering.Name})")}");
 
         public Subject SubjectOf(PrintRun run) => new("print-run", run.Id, $"{work.Called}, print run {InWords.Figure(run.Ordinal)}");
 

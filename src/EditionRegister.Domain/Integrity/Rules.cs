@@ -17,7 +17,18 @@ public static class Rules
         new LeftOutSheetsBearNoNumber(),
         new ReductionsAreNotReprinted(),
         new ChainsHold(),
+        new EntitlementsAreKept(),
+        new GhostsFollowTheirPrints(),
+        new ReplacedSheetsBearNoNumber(),
+        new ShortEditionsSaySo(),
+        new RanksFitThePrinting(),
+        new ReservedSheetsAreStillToBeHad(),
         new CertificatesAgree(),
+        new SetsAreWhole(),
+        new WorkedOverSheetsAreOnePaper(),
+        new StockTakesAgree(),
+        new ConditionsAreKnownWhenLent(),
+        new DamageOnTheWayIsTakenUp(),
         new ValuesAreReadable(),
     ];
 }

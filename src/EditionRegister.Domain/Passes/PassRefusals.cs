@@ -74,7 +74,7 @@ public static class PassRefusals
 
         if (pass.SpoiledBy.FirstOrDefault(one => work.OwnWords.FaultOf(one.Word) is null) is { } fault)
         {
-            throw ImpressionRefusals.UnknownFault(fault.Word);
+            throw ImpressionRefusals.UnknownFault(fault.Word, work.OwnWords);
         }
 
         if (pass.HeldOutAs.FirstOrDefault(one => !PassKinds.IsProof(work, one.Word)) is { } proof)

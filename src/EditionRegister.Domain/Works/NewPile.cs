@@ -59,7 +59,7 @@ public sealed record NewPile
             {
                 var at = i - 1 - ((int)pulled - heldOut.Count);
 
-                return new NewSheet(run.Id, i, drawCode(), at < 0 ? "pulled" : "held-out") { AfterPass = at < 0 ? null : heldOut[at] }.Record(work, Place, run.Printed, deed);
+                return new NewSheet(run.Id, i, drawCode(), at < 0 ? "pulled" : "held-out") { AfterPass = at < 0 ? null : heldOut[at], Posthumous = run.Posthumous }.Record(work, Place, run.Printed, deed);
             }),
         ];
     }

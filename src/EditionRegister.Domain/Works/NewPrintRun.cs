@@ -77,7 +77,7 @@ public sealed record NewPrintRun
         deed.SetDate("print_run", run, "printed", Printed);
         deed.SetDate("print_run", run, "ready", Ready);
 
-        return [.. Enumerable.Range(1, pulled).Select(i => new NewSheet(run, i, drawCode(), i > pulled - (HeldOut ?? 0) ? "held-out" : "pulled").Record(work, Place, Printed, deed))];
+        return [.. Enumerable.Range(1, pulled).Select(i => new NewSheet(run, i, drawCode(), i > pulled - (HeldOut ?? 0) ? "held-out" : "pulled") { Posthumous = Posthumous }.Record(work, Place, Printed, deed))];
     }
 
     /// <summary>No sheet lies in a pile yet; what was counted so far must not be more than was started.</summary>
@@ -141,7 +141,7 @@ public sealed record NewPrintRun
             throw WorkRefusals.ReductionPrintedAlready(work, before);
         }
 
-        if (Purpose == "edition" && work.Editions.Any(edition => edition.IsClosed && edition.IsOurs))
+        if (Purpose == "edition" && work.Editions.Where(edition => edition.IsOurs).ToList() is { Count: > 0 } ours && ours.TrueForAll(edition => edition.IsClosed))
         {
             throw WorkRefusals.EditionClosed(work);
         }

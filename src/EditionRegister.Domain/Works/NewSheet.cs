@@ -24,12 +24,20 @@ public sealed record NewSheet(long Run, int Ordinal, RegisterCode Code, string S
     /// <summary>ISO 4217.</summary>
     public string? Currency { get; init; }
 
-    /// <summary>At the place named, else at the maker's; and the maker's own.</summary>
-    public long Record(Work work, long? place, RecordedDate since, Deed deed) => Record(
-        place is { } lies ? Position.InPlace(lies) : work.Makers.FirstOrDefault() is { } keeper ? Position.With(keeper.Id) : Position.Unknown,
-        work.Makers.FirstOrDefault() is { } maker ? Owner.Known(maker.Id) : Owner.Unknown,
-        since,
-        deed);
+    /// <summary>As its run says: yes where it was printed after the maker's death.</summary>
+    public string? Posthumous { get; init; }
+
+    /// <summary>At the place named, else at the maker's; and the maker's own, or the estate's where the maker was dead.</summary>
+    public long Record(Work work, long? place, RecordedDate since, Deed deed)
+    {
+        var first = work.FirstOwnerOf(Posthumous)?.Id;
+
+        return Record(
+            place is { } lies ? Position.InPlace(lies) : first is { } keeper ? Position.With(keeper) : Position.Unknown,
+            first is { } owner ? Owner.Known(owner) : Owner.Unknown,
+            since,
+            deed);
+    }
 
     public long Record(Position where, Owner whose, RecordedDate since, Deed deed)
     {

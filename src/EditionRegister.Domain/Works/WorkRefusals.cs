@@ -19,6 +19,9 @@ public static class WorkRefusals
     public static RefusedException NoSuchMatrix(Work work, long id) =>
         new("matrix-not-found", string.Create(CultureInfo.InvariantCulture, $"“{work.ShownTitle}” has no matrix {id}. Nothing was changed. `edreg work show {work.Id}` shows its matrices with their numbers."));
 
+    public static RefusedException NoMatrix(long id) =>
+        new("matrix-not-found", string.Create(CultureInfo.InvariantCulture, $"There is no matrix {id} in this register. Nothing was changed. `edreg work show` shows the matrices of a work with their numbers."));
+
     public static RefusedException WhichMatrix(Work work) => work.Matrices.Count == 0
         ? new("matrix-not-found", string.Create(CultureInfo.InvariantCulture, $"“{work.ShownTitle}” has no matrix on record. Nothing was changed. Record it first with `edreg matrix add {work.Id}`."))
         : new("matrix-not-named", string.Create(CultureInfo.InvariantCulture, $"“{work.ShownTitle}” has {work.Matrices.Count} matrices, and it was not said which is meant. Nothing was changed. Name it with --matrix; `edreg work show {work.Id}` shows their numbers."));
@@ -101,7 +104,7 @@ public static class WorkRefusals
         new("proof-of-another-work", $"{proof.ShownCode} is no impression of “{work.ShownTitle}”, so it cannot prove what became of its {matrix.Called}. Nothing was changed. Name an impression of this work; one pulled from the cancelled {matrix.Called} is recorded with `edreg run add` and --cancellation-proof.");
 
     public static RefusedException EditionClosed(Work work) =>
-        new("edition-closed", $"The edition of “{work.ShownTitle}” is closed: every number is accounted for. Nothing was changed. Only a run for proofing, or a restrike disclosed as such, can still be recorded.");
+        new("edition-closed", $"The edition of “{work.ShownTitle}” is closed: every number is accounted for. Nothing was changed. Only a run for proofing, or a restrike disclosed as such, can still be recorded; for a later edition declare that one first.");
 
     public static RefusedException BadCount(string what) =>
         new("count-impossible", $"{what} cannot be less than nothing or more than 99,999. Nothing was changed. Count again.");

@@ -69,6 +69,7 @@ internal sealed class RunPage(Desk desk, long work, int run) : ListPage
         .. here.Passes.Select(pass => new RunSection(
             $"Pass {Counted.Figure(pass.Ordinal)}", PassText.Of(found, pass), () => PassForm.EditAsync(desk, found, here, pass))),
         new("Sorting", HowFar.Of(found, here), () => Task.FromResult<Opening?>(OnTheRack.Sorting(desk, found, here))),
+        .. found.Impressions.Any(sheet => sheet.Run == here.Id && sheet.Grade is not null) ? [new RunSection("Grades", Graded(found, here), () => Task.FromResult<Opening?>(new GradingPage(desk, work, run, first: null)))] : Array.Empty<RunSection>(),
         .. here.Ready.IsKnown ? [new RunSection("Rack", RackText.When(here.Ready, desk.Today), Correct)] : Array.Empty<RunSection>(),
         new("Counts", RunBalance.Of(found, here), Correct),
         new("Printed", $"{here.Printed}, for: {Called.Plain(here.Purpose)}", Correct),
@@ -78,6 +79,13 @@ internal sealed class RunPage(Desk desk, long work, int run) : ListPage
         .. Special(here) is { Length: > 0 } special ? [new RunSection("Also", special, Correct)] : Array.Empty<RunSection>(),
         .. here.Note is { } note ? [new RunSection("Note", note, Correct)] : Array.Empty<RunSection>(),
     ];
+
+    private static string Graded(Work found, PrintRun here)
+    {
+        var pile = found.Impressions.Where(sheet => sheet.Run == here.Id && sheet.Standing != "left-out").ToList();
+
+        return $"{Counted.Figure(pile.Count(sheet => sheet.Grade is not null))} of {Counted.Sheets(pile.Count)} graded";
+    }
 
     private Task<Opening?> Correct() => Task.FromResult<Opening?>(_work is { } shown && _run is { } here ? RunForms.Edit(desk, shown, here) : null);
 

@@ -22,6 +22,12 @@ public sealed class MakeDemo(Action<string> say)
         var register = new MakeRegister(surroundings).Run(folder, settings, demo: true);
         new CoastalStudio(register, clock).Tell();
         new JigsawPrint(register, clock).Tell();
+        new VariedEdition(register, clock).Tell();
+        new EstateRestrike(register, clock).Tell();
+        new PortfolioOfFour(register, clock).Tell();
+        new ConsignmentThatEndsInASale(register, clock).Tell();
+        new LoanWithDamage(register, clock).Tell();
+        new StockTakeWithAStranger(register, clock).Tell();
 
         return register;
     }

@@ -68,6 +68,9 @@ public sealed partial class LookAround(RegisterStore store)
         return new ShowSeen(show, [.. sheets.Select(pair => new ImpressionListed(pair.Work, pair.Sheet))], reader.Book);
     });
 
+    /// <summary>Kinds and faults that the register made for itself.</summary>
+    public OwnWords OwnWords() => store.Read(reader => reader.OwnWords);
+
     public AddressBook Book() => store.Read(reader => reader.Book);
 
     public LogbookHead Head() => store.Read(reader => reader.Head);
