@@ -75,7 +75,7 @@ public sealed partial class RefusalsTests(RefusalsTests.Provoked provoked) : ICl
         [
             .. new[]
             {
-                PeopleProvocations.All, WorkProvocations.All, EditionProvocations.All, ImpressionProvocations.All, ChainProvocations.All, ReadingInProvocations.All,
+                PeopleProvocations.All, WorkProvocations.All, EditionProvocations.All, ImpressionProvocations.All, ChainProvocations.All, MoveProvocations.All, ReadingInProvocations.All,
                 PaperProvocations.All, ShowProvocations.All, AcceptanceProvocations.All, RegisterProvocations.All, CommandProvocations.All, Unprovoked.All,
             }.SelectMany(subject => subject).Select(Provoke),
         ];
