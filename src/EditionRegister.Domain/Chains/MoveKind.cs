@@ -58,12 +58,15 @@ public sealed record MoveKind
     /// <summary>The consignee passes it on to another consignee.</summary>
     public static MoveKind SubConsigned { get; } = new("sub-consigned", "consigned further", "whereabouts", leaves: true);
 
+    /// <summary>A sheet left out ends so where it was worked over by hand, and the work of its own that came of it begins so.</summary>
+    public static MoveKind WorkedOver { get; } = new("worked-over", "worked over by hand", "whereabouts");
+
     /// <summary>All kinds, in the order of the seeded table.</summary>
     public static IReadOnlyList<MoveKind> All { get; } =
     [
         Pulled, AsListed, PutAway, Consigned, Returned, Collected, Made, OwnedAsListed, Sold,
         InTransit, AtFramer, AtPhotographer, AtConservator, OnApproval, Lent, Exhibited, AwaitingCollection, Lost, Stolen, Found, Destroyed,
-        Given, Exchanged, Bequeathed, ReturnedByBuyer, SubConsigned,
+        Given, Exchanged, Bequeathed, ReturnedByBuyer, SubConsigned, WorkedOver,
     ];
 
     public string Word { get; }

@@ -103,7 +103,7 @@ public static class WhereaboutsDeeds
     internal static Position Home(Work work, long? place) =>
         place is { } put ? Position.InPlace(put) : work.Makers.FirstOrDefault() is { } maker ? Position.With(maker.Id) : Position.Unknown;
 
-    internal static bool IsMakers(Work work, long person) => work.Makers.Any(maker => maker.Id == person);
+    internal static bool IsMakers(Work work, long person) => work.MakersAndEstate.Any(maker => maker.Id == person);
 
     internal static bool IsKeptBy(Work work, long place, long holder)
     {

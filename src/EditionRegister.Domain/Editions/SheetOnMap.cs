@@ -29,5 +29,5 @@ internal static class SheetOnMap
 
     private static bool WasSold(Impression sheet) => sheet.Ownership is [.., var last] && MoveKind.Of(last.Kind) is { PassesOn: true };
 
-    private static bool IsMaker(Work work, long? person) => person is not null && work.Makers.Any(maker => maker.Id == person);
+    private static bool IsMaker(Work work, long? person) => person is not null && work.MakersAndEstate.Any(maker => maker.Id == person);
 }

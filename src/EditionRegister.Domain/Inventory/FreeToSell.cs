@@ -41,7 +41,7 @@ public static class FreeToSell
 
     private static string IsTheMakers(Work work, Impression impression) =>
         impression.Whose is not { State: "known", Person: { } owner } ? (Transfers.HasLeftTheMaker(work, impression) ? No : Unknown)
-        : work.Makers.Any(maker => maker.Id == owner) ? Yes
+        : work.MakersAndEstate.Any(maker => maker.Id == owner) ? Yes
         : work.Makers.Any() ? No
         : Unknown;
 

@@ -18,7 +18,7 @@ internal static class BatchTrace
             (deed, first, last) = (entry.Deed, first == 0 ? entry.N : first, entry.N);
             takesAway |= entry.Unsets.Count > 0 || entry.Erased.Count > 0;
 
-            foreach (var row in entry.Sets.Where(row => row.Table.Name is not ("batch" or "code")))
+            foreach (var row in entry.Sets.Where(row => row.Table.Name is not ("batch" or "code" or "matrix_code")))
             {
                 RowName name = new(row.Table.Name, row.Id);
 

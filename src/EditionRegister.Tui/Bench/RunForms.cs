@@ -24,6 +24,14 @@ internal static class RunForms
     private const string Place = "Where the pile lies";
     private const string PlaceIs = "That place is";
     private const string Note = "Note";
+    private const string Stage = "The sheets are";
+    private const string InPile = "in the pile";
+    private const string Printing = "still being printed";
+    private const string CutInto = "Each cut into";
+    private const string MadeOf = "Sheets to one";
+    private const string Ready = "Dry from";
+    private const string Posthumous = "After the maker's death";
+    private const string CancellationProof = "Proof of cancelling";
 
     public static async Task<Opening?> NewAsync(Desk desk, long work)
     {
@@ -36,6 +44,7 @@ internal static class RunForms
         });
 
         return new Form($"A print run of {Called.Work(printed)}", [
+            Field.OneOf(Stage, [InPile, Printing]),
             Fields.Count(Started),
             Fields.Count(Unused),
             Fields.Count(Spoiled),
@@ -49,12 +58,17 @@ internal static class RunForms
             Field.OneOf(Purpose, ["edition", "proofing", "restrike", "unknown"]),
             Fields.Known(Place, places, "Studio › Drawer 1, or empty: it is with the maker"),
             Field.OneOf(PlaceIs, [Naming.Known, Naming.New]),
+            Fields.Date(Ready),
+            Fields.Count(CutInto, least: 1),
+            Fields.Count(MadeOf, least: 1),
+            Field.OneOf(Posthumous, ["not said", "no", "yes", "unknown"]),
+            Field.YesNo(CancellationProof, false),
             new Field(Note),
         ], form => RecordAsync(desk, work, form))
         {
             Name = "A print run",
-            About = ["Started = unused + spoiled + the pile, which is worked out if left empty."],
-            OwnEachTime = [Started, Unused, Spoiled, Pile, HeldOut, Printed, State, Note],
+            About = ["Started = unused + spoiled + the pile, which is worked out if left empty.", "Still being printed: say the sheets started; passes follow one by one."],
+            OwnEachTime = [Started, Unused, Spoiled, Pile, HeldOut, Printed, State, Ready, CancellationProof, Note],
         };
     }
 
@@ -68,6 +82,10 @@ internal static class RunForms
         Fields.Size(Image, Text(run.ImageHeight, run.ImageWidth)),
         Fields.Size(Sheet, Text(run.SheetHeight, run.SheetWidth)),
         new Field(State, run.State ?? "") { Form = "the state of the block or plate: II" },
+        Fields.Date(Ready, run.Ready.Text ?? ""),
+        Fields.Count(CutInto, Text(run.CutInto), least: 1),
+        Fields.Count(MadeOf, Text(run.MadeOf), least: 1),
+        Field.OneOf(Posthumous, run.Posthumous is null ? ["not said", "no", "yes", "unknown"] : ["no", "yes", "unknown"], run.Posthumous ?? "not said"),
         new Field(Note, run.Note ?? ""),
     ], form => PutRightAsync(desk, work, run, form))
     {
@@ -78,7 +96,7 @@ internal static class RunForms
 
     private static async Task<Saved> RecordAsync(Desk desk, long work, Form form)
     {
-        if (form[Started] is null && form[Pile] is null)
+        if (form[Started] is null && form[Pile] is null && form[Stage] != Printing)
         {
             throw BenchRefusals.NothingCounted();
         }
@@ -100,6 +118,12 @@ internal static class RunForms
             SheetHeight = sheet?.Height.Micrometres,
             SheetWidth = sheet?.Width.Micrometres,
             Note = form[Note],
+            CutInto = Fields.Whole(form[CutInto]),
+            MadeOf = Fields.Whole(form[MadeOf]),
+            Ready = Fields.DateOf(form[Ready]) ?? RecordedDate.None,
+            Posthumous = form[Posthumous] == "not said" ? null : form[Posthumous],
+            IsCancellationProof = form.IsYes(CancellationProof),
+            IsUnderWay = form[Stage] == Printing,
         };
         var recorded = await desk.Store.Do(register =>
         {
@@ -109,7 +133,7 @@ internal static class RunForms
             return register.LookAround.Work(work);
         });
 
-        return new Saved(BenchSaid.Recorded(recorded, recorded.Runs[^1]));
+        return recorded.Runs[^1] is var made && run.IsUnderWay ? new Saved(UnderWay(recorded, made), new RunPage(desk, work, made.Ordinal)) : new Saved(BenchSaid.Recorded(recorded, made));
     }
 
     private static async Task<Saved> PutRightAsync(Desk desk, Work work, PrintRun run, Form form)
@@ -153,6 +177,10 @@ internal static class RunForms
             Paper = form[Paper] == run.Paper ? null : form[Paper],
             State = form[State] == run.State ? null : form[State],
             Note = form[Note] == run.Note ? null : form[Note],
+            CutInto = Changed(Fields.Whole(form[CutInto]), run.CutInto),
+            MadeOf = Changed(Fields.Whole(form[MadeOf]), run.MadeOf),
+            Ready = form[Ready] is { } ready && ready != run.Ready.Text ? RecordedDate.Read(ready) : null,
+            Posthumous = form[Posthumous] == run.Posthumous || form[Posthumous] == "not said" ? null : form[Posthumous],
             Printed = form[Printed] is { } printed && printed != run.Printed.Text ? RecordedDate.Read(printed) : null,
             ImageHeight = Changed(image?.Height.Micrometres, run.ImageHeight),
             ImageWidth = Changed(image?.Width.Micrometres, run.ImageWidth),
@@ -173,6 +201,10 @@ internal static class RunForms
             Paper = made.Paper is null ? null : run.Paper,
             State = made.State is null ? null : run.State,
             Note = made.Note is null ? null : run.Note,
+            CutInto = made.CutInto is null ? null : run.CutInto ?? 1,
+            MadeOf = made.MadeOf is null ? null : run.MadeOf ?? 1,
+            Ready = made.Ready is null || !run.Ready.IsKnown ? null : run.Ready,
+            Posthumous = made.Posthumous is null ? null : run.Posthumous,
             Printed = made.Printed is null ? null : run.Printed,
             ImageHeight = made.ImageHeight is null ? null : run.ImageHeight,
             ImageWidth = made.ImageWidth is null ? null : run.ImageWidth,
@@ -185,8 +217,12 @@ internal static class RunForms
 
     private static int Said(PrintRunCorrection one) => new object?[]
     {
-        one.Started, one.Unused, one.Spoiled, one.HeldOut, one.Paper, one.State, one.Note, one.Printed, one.ImageHeight, one.ImageWidth, one.SheetHeight, one.SheetWidth,
+        one.Started, one.Unused, one.Spoiled, one.HeldOut, one.Paper, one.State, one.Note, one.Printed, one.ImageHeight, one.ImageWidth, one.SheetHeight, one.SheetWidth, one.CutInto, one.MadeOf, one.Ready, one.Posthumous,
     }.Count(value => value is not null);
+
+    // The way there is a command on the command line, and a key here.
+    private static string UnderWay(Work work, PrintRun run) =>
+        $"Print run {Counted.Figure(run.Ordinal)} of {Called.Work(work)} is under way: {Counted.Sheets(run.Started ?? 0)} started. p records its passes.";
 
     private static T? Changed<T>(T? typed, T? before)
         where T : struct => typed.Equals(before) ? null : typed;

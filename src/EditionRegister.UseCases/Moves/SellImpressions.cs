@@ -24,7 +24,8 @@ public sealed class SellImpressions(RegisterStore store)
                 Agent = Find(people.Agent),
                 Date = sale.Date.IsKnown ? sale.Date : Today.Of(store),
             };
-            dated.Record(chosen.Work, chosen.Sheets, deed);
+            // The price is the copy's; what lies in it passes on with it.
+            (chosen.GoWithCopy ? dated with { Price = null, Net = null } : dated).Record(chosen.Work, chosen.Sheets, deed);
             resold += chosen.Sheets.Count(sheet => Transfers.HasLeftTheMaker(chosen.Work, sheet));
 
             long? Find(string? who) => who is null ? null : Persons.Find(writing.Read.Book, who);

@@ -69,7 +69,7 @@ internal sealed class ListedEdition
             yield return new ListedNumbering(NumberingKind.Numbered, Notation.Arabic, sizes.Count > 0 ? sizes[0] : null, sizes.Count > 0 ? "stated" : "open", []);
         }
 
-        foreach (var group in groups.OrderBy(group => NumberingKind.All.ToList().IndexOf(group.Key.Kind)))
+        foreach (var group in groups.OrderBy(group => group.Key.Kind.IsOwn ? NumberingKind.All.Count : NumberingKind.All.ToList().IndexOf(group.Key.Kind)).ThenBy(group => group.Key.Kind.Word, StringComparer.Ordinal))
         {
             var ofs = group.Select(row => row.Number?.Of).OfType<int>().GroupBy(of => of).OrderByDescending(same => same.Count()).ThenBy(same => same.Key).Select(same => same.Key).ToList();
             var isRegular = group.Key == regular;

@@ -9,12 +9,18 @@ public static class ImpressionTables
 {
     /// <summary>All of them, in the order in which they are read; some have no rows.</summary>
     public static IReadOnlyList<ShownTable> All(Work work, Impression sheet) =>
-        [Inscriptions(sheet), Whereabouts(work, sheet), Ownership(work, sheet), Reservations(work, sheet), Documents(sheet), KeptColumns(sheet)];
+        [SetsSaid.InCopy(work, sheet), Inscriptions(sheet), Changes(sheet), Whereabouts(work, sheet), Ownership(work, sheet), Reservations(work, sheet), Documents(sheet), KeptColumns(sheet)];
 
     public static ShownTable Inscriptions(Impression sheet) => new(
         "What stands on it:",
         [new("side"), new("manner"), new("where"), new("text")],
         [.. sheet.Inscriptions.Select(inscription => (string[])[inscription.Side, inscription.Manner, inscription.Position ?? "", inscription.Text ?? "(erased)"])]);
+
+    /// <summary>What was altered on the paper itself, in the order in which it was recorded.</summary>
+    public static ShownTable Changes(Impression sheet) => new(
+        "Changed on the sheet:",
+        [new("what"), new("was"), new("became"), new("when"), new("why")],
+        [.. sheet.Changes.Select(change => (string[])[change.What, change.Was ?? "", change.Became ?? "", change.Changed.ToString(), change.Reason ?? ""])]);
 
     /// <summary>In the order in which the steps were recorded.</summary>
     public static ShownTable Whereabouts(Work work, Impression sheet) => new(

@@ -1,4 +1,6 @@
 using EditionRegister.Domain.Dates;
+using EditionRegister.Domain.Impressions;
+using EditionRegister.Domain.Works;
 
 namespace EditionRegister.UseCases.Wording;
 
@@ -30,6 +32,29 @@ public static class SheetSaid
 
     public static string TakenBack(int sheets, bool move, bool transfer) =>
         $"{Counted.Sheets(sheets)}: {(move && transfer ? "last move and transfer" : move ? "last move" : "last transfer")} taken back.";
+
+    /// <summary>2 sheets: “wiped in ochre”. Null takes it back.</summary>
+    public static string Varied(int sheets, string? variant) => $"{Counted.Sheets(sheets)}: {(variant is null ? "variant taken back" : $"“{variant.Trim()}”")}.";
+
+    public static string Dedicated(int sheets, string? dedication) => $"{Counted.Sheets(sheets)}: {(dedication is null ? "dedication taken back" : $"dedicated “{dedication.Trim()}”")}.";
+
+    /// <param name="ghost">Its code.</param>
+    /// <param name="print">The code of the sheet pulled before it; null takes it back.</param>
+    public static string Ghost(string ghost, string? print) => print is null ? $"{ghost} is no ghost any more." : $"{ghost} recorded as the ghost of {print}.";
+
+    /// <param name="work">The work as it is now.</param>
+    /// <param name="old">The replaced sheet as it was before.</param>
+    /// <param name="spare">The sheet that has its number now.</param>
+    public static string Replaced(Work work, Impression old, Impression spare)
+    {
+        ArgumentNullException.ThrowIfNull(work);
+        ArgumentNullException.ThrowIfNull(old);
+        ArgumentNullException.ThrowIfNull(spare);
+        var pencil = Replacement.IsDestroyed(old) || string.IsNullOrWhiteSpace(old.Pencilled) ? "" : $" Take the {old.Pencilled.Trim()} off {old.ShownCode}: the register says so now.";
+        var certificate = old.ValidCertificate is { } valid ? $" Certificate {valid.Serial} is withdrawn: ask for it back." : "";
+
+        return $"{spare.ShownCode} takes the place of {old.ShownCode} as {work.NumberingOf(spare)?.Spell(spare.Number)} of {Called.Work(work)}.{pencil}{certificate}";
+    }
 
     public static string Inscribed(int sheets) => $"{Counted.Sheets(sheets)} inscribed.";
 
