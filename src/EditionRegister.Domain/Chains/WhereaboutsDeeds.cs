@@ -8,11 +8,18 @@ namespace EditionRegister.Domain.Chains;
 /// <summary>Where sheets go: put away, consigned, returned, handed to their owner.</summary>
 public static class WhereaboutsDeeds
 {
-    public static void PutAway(Work work, IReadOnlyList<Impression> sheets, long place, RecordedDate date, string? note, Deed deed)
+    /// <param name="work">The work the sheets are of.</param>
+    /// <param name="sheets">What is put away.</param>
+    /// <param name="place">Where.</param>
+    /// <param name="date">When.</param>
+    /// <param name="note">As written.</param>
+    /// <param name="deed">Where the facts go.</param>
+    /// <param name="withCopy">They only go with the copy of a set they lie in: whoever has it has them.</param>
+    public static void PutAway(Work work, IReadOnlyList<Impression> sheets, long place, RecordedDate date, string? note, Deed deed, bool withCopy = false)
     {
         foreach (var sheet in sheets)
         {
-            if (sheet.Where is { State: "with", Holder: { } holder } && !IsMakers(work, holder) && !IsKeptBy(work, place, holder))
+            if (!withCopy && sheet.Where is { State: "with", Holder: { } holder } && !IsMakers(work, holder) && !IsKeptBy(work, place, holder))
             {
                 throw ChainRefusals.WithSomeone(sheet, work.Book.NameOf(holder));
             }
@@ -38,7 +45,8 @@ public static class WhereaboutsDeeds
     /// <param name="date">When.</param>
     /// <param name="note">As written.</param>
     /// <param name="deed">Where the facts go.</param>
-    public static void Return(Work work, IReadOnlyList<Impression> sheets, long? from, long? place, RecordedDate date, string? note, Deed deed)
+    /// <param name="home">The work whose maker's hands are meant: that of the copy they go with; null is their own.</param>
+    public static void Return(Work work, IReadOnlyList<Impression> sheets, long? from, long? place, RecordedDate date, string? note, Deed deed, Work? home = null)
     {
         foreach (var sheet in sheets)
         {
@@ -54,7 +62,7 @@ public static class WhereaboutsDeeds
                 throw ChainRefusals.NotAway(sheet, where);
             }
 
-            Move(work, sheet, MoveKind.Returned, Home(work, place), date, note, deed);
+            Move(work, sheet, MoveKind.Returned, Home(home ?? work, place), date, note, deed);
         }
     }
 

@@ -12,11 +12,11 @@ public sealed record GradeAspect(string Word, string Asks)
 
     public static GradeAspect Inking { get; } = new("inking", "is the ink even, neither thin nor filled in");
 
-    public static GradeAspect Edges { get; } = new("edges", "are the edges of the image and the margins sharp and square");
+    public static GradeAspect Edges { get; } = new("edges", "are the edges sharp and the margins square");
 
     public static GradeAspect Cleanness { get; } = new("cleanness", "is the paper free of prints, specks and stains");
 
-    public static GradeAspect Likeness { get; } = new("likeness", "how near does it come to what it is held against");
+    public static GradeAspect Likeness { get; } = new("likeness", "how near is it to what it is held against");
 
     /// <summary>In the order in which they are looked at.</summary>
     public static IReadOnlyList<GradeAspect> All { get; } = [Registration, Inking, Edges, Cleanness, Likeness];

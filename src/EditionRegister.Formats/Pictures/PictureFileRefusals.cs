@@ -21,5 +21,5 @@ public static class PictureFileRefusals
         string.Create(CultureInfo.InvariantCulture, $"{fileName} has {bytes} bytes; a picture may have {PictureFile.MostBytes / 1_000_000} million. Nothing was changed. Save it smaller and add that."));
 
     public static RefusedException NotDrawn(string fileName) => new(
-        "picture-not-drawn", $"{fileName} cannot be unpacked here, for want of memory or because it is damaged. Nothing more was written. Ask for a smaller side, or look at it with `edreg check --pictures`.");
+        "picture-not-drawn", $"{fileName} cannot be unpacked here, for want of memory or because it is damaged. Nothing was written after it. Ask for a smaller side, or look at it with `edreg check --pictures`.");
 }

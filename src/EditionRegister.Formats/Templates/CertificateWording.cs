@@ -8,6 +8,14 @@ public sealed record CertificateWording
 {
     private const string File = "certificate.toml";
 
+    /// <summary>What certificates came to state after the first release, in the shipped words: a file somebody wrote before need not have them.</summary>
+    private static readonly Dictionary<string, string> CameLater = new(StringComparer.Ordinal)
+    {
+        ["labels.altered"] = "Altered on the sheet",
+        ["labels.set"] = "Set of prints",
+        ["labels.parts"] = "Its parts",
+    };
+
     private readonly IReadOnlyDictionary<string, string> _words;
 
     private CertificateWording(IReadOnlyDictionary<string, string> words) => _words = words;
@@ -69,7 +77,7 @@ public sealed record CertificateWording
     private static string Words(TomlText toml, string key)
     {
         // A template may break long sentences over lines; on paper they are one.
-        var words = string.Join(' ', (toml.Text(key) ?? throw toml.Missing(key)).Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+        var words = string.Join(' ', (toml.Text(key) ?? CameLater.GetValueOrDefault(key) ?? throw toml.Missing(key)).Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
         return words.Length > 0 ? words : throw toml.Wrong(key, "must not be empty");
     }
 }

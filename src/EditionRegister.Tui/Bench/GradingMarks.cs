@@ -6,7 +6,7 @@ namespace EditionRegister.Tui.Bench;
 internal static class GradingMarks
 {
     public static IReadOnlyList<(string Key, int Mark, string Name)> All { get; } =
-        [("a", 1, "poor"), ("s", 2, "weak"), ("d", 3, "fair"), ("f", 4, "good"), ("g", GradeAspect.Best, "as good as it gets")];
+        [("a", 1, "poor"), ("s", 2, "weak"), ("d", 3, "fair"), ("f", 4, "good"), ("g", GradeAspect.Best, "best")];
 
     public static string NameOf(int mark) => All.FirstOrDefault(one => one.Mark == mark).Name ?? Counted.Figure(mark);
 }

@@ -9,7 +9,7 @@ namespace EditionRegister.Tui.Bench;
 internal static class GradingText
 {
     private const int Names = 14;
-    private const int Marks = 26;
+    private const int Marks = 13;
 
     public static IReadOnlyList<Line> Head(Work work, IReadOnlyList<Impression> pile, string? against, int width)
     {
@@ -27,7 +27,7 @@ internal static class GradingText
         Line.Empty,
         .. sheet.Grade?.Note is { } note ? Wrap.Of($"Note: {note}", width).Select(line => Line.Of(line, Tone.Quiet)) : [],
         new Line([.. GradingMarks.All.SelectMany(one => new[] { new Bit($"  {one.Key} ", Tone.Key), new Bit($"{Counted.Figure(one.Mark)} {one.Name}", Tone.Quiet) })]),
-        Line.Of(hand.HasUnwritten ? "Written with the fifth mark, or when you go on to another sheet." : "", Tone.Warning),
+        Line.Of(hand.HasUnwritten ? "Not written yet: that is done with the fifth mark, or when you leave the sheet." : "", Tone.Warning),
     ];
 
     public static IReadOnlyList<Line> Through(int width) =>
@@ -35,7 +35,7 @@ internal static class GradingText
 
     private static Line Row(GradeAspect aspect, bool isAsked, int? mark, bool isNew, int width)
     {
-        var shown = mark is { } given ? $"{Counted.Figure(given)} {GradingMarks.NameOf(given)}{(isNew ? ", not written yet" : "")}" : isNew ? "nobody looked" : "–";
+        var shown = mark is { } given ? $"{Counted.Figure(given)} {GradingMarks.NameOf(given)}" : isNew ? "nobody looked" : "–";
         var asks = TextWidth.Cut($"{aspect.Asks}?", Math.Max(0, width - 2 - Names - Marks - 2));
 
         return Line.Of(isAsked ? "› " : "  ", Tone.Key)

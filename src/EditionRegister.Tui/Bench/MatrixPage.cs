@@ -10,7 +10,7 @@ internal sealed class MatrixPage(Desk desk, long work, long matrix) : TextPage
     private Work? _work;
     private Matrix? _matrix;
 
-    public override string Title => _work is { } shown && _matrix is { } here ? MatrixText.Of(shown, here) : "A block or plate";
+    public override string Title => _matrix is { } here ? MatrixText.Alone(here) : "A block or plate";
 
     public override string Explains =>
         "One of the blocks, plates, stones or screens that the work is printed from, with the code that is written on it or on its wrapper. Its states are recorded as it is cut further, bitten "

@@ -41,7 +41,7 @@ internal static class PlanForm
             [
                 learned is { } rate
                     ? $"Left empty, a pass keeps what the {Counted.Of(rate.Passes, "pass", "passes")} on record kept: {PlanText.Percent(rate.Share)}."
-                    : "No pass has its sheets counted yet, so say what a pass keeps: 97 is usual for a practised hand.",
+                    : "No pass has its sheets counted yet, so say what a pass keeps, such as 97: by a rule of the trade 3 in 100 are spoiled each time.",
                 "Nothing is recorded by this.",
             ],
         };

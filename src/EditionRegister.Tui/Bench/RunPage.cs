@@ -1,3 +1,4 @@
+using EditionRegister.Domain.Passes;
 using EditionRegister.Domain.Works;
 using EditionRegister.Tui.Asking;
 using EditionRegister.Tui.Hall;
@@ -50,12 +51,23 @@ internal sealed class RunPage(Desk desk, long work, int run) : ListPage
         _rows = Listing.Of(Columns, _sections, section => [section.Name, section.Holds]);
     }
 
-    public override IReadOnlyList<Line> Foot(int width) => _work is { } shown && _run is { } here ? BalanceLines.Of(shown, here, width) : [];
+    public override IReadOnlyList<Line> Foot(int width) => _work is { } shown && _run is { } here
+        ? [.. Current < here.Passes.Count ? Told(shown, here.Passes[Current], width) : [], .. BalanceLines.Of(shown, here, width)]
+        : [];
+
+    /// <summary>The pass of the current line whole, where a list has no room for it.</summary>
+    private static IEnumerable<Line> Told(Work work, Pass pass, int width)
+    {
+        var who = pass.People.Count == 0 ? "" : $" By {string.Join(" and ", pass.People.Select(one => work.Book.NameOf(one.Person)))}.";
+        var note = pass.Note is null ? "" : $" Note: {pass.Note}";
+
+        return Wrap.Of($"{Counted.Figure(pass.Ordinal)} · {PassText.Of(work, pass)}. Done: {pass.Done}.{who}{note}", width).Select(line => Line.Of(line, Tone.Strong));
+    }
 
     private IReadOnlyList<RunSection> Sections(Work found, PrintRun here, string units) =>
     [
         .. here.Passes.Select(pass => new RunSection(
-            $"Pass {Counted.Figure(pass.Ordinal)}{(pass.Done.IsKnown ? $" · {pass.Done}" : "")}", PassText.Of(found, pass), () => PassForm.EditAsync(desk, found, here, pass))),
+            $"Pass {Counted.Figure(pass.Ordinal)}", PassText.Of(found, pass), () => PassForm.EditAsync(desk, found, here, pass))),
         new("Sorting", HowFar.Of(found, here), () => Task.FromResult<Opening?>(OnTheRack.Sorting(desk, found, here))),
         .. found.Impressions.Any(sheet => sheet.Run == here.Id && sheet.Grade is not null) ? [new RunSection("Grades", Graded(found, here), () => Task.FromResult<Opening?>(new GradingPage(desk, work, run, first: null)))] : Array.Empty<RunSection>(),
         .. here.Ready.IsKnown ? [new RunSection("Rack", RackText.When(here.Ready, desk.Today), Correct)] : Array.Empty<RunSection>(),

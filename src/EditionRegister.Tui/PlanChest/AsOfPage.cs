@@ -43,7 +43,8 @@ internal sealed class AsOfPage(Desk desk, long edition, DateOnly day) : TextPage
 
     private static IEnumerable<Line> Known(MapThen then, int width)
     {
-        var table = ThenShown.Differences(then.Differences);
+        // The page is of one work, so its title need not stand in every line.
+        var table = ThenShown.Differences([.. then.Differences.Select(one => one with { Title = "" })]);
 
         return
         [

@@ -51,6 +51,7 @@ internal sealed class EditionDeeds(Desk desk, EditionPage page)
         {
             yield return Choosable.Opens("s", "the copies of this set, and what lies in each", () => new Sets.SetPage(desk, work.Id));
         }
+
         yield return Choosable.Opens("y", "look at it as it stood on a day", () => AsOfForm.Of(desk, seen));
         yield return Choosable.Opens("p", "pictures that stand for it, and of its sheets and blocks", () => new Pictures.PicturesPage(desk, new Pictures.PicturesWanted(work.Id, Edition: edition.Id)));
 

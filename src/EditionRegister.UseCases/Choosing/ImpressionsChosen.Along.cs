@@ -24,12 +24,13 @@ public static partial class ImpressionsChosen
     {
         var met = chosen.SelectMany(ofWork => ofWork.Sheets).Select(sheet => sheet.Id).ToHashSet();
         var works = chosen.ToDictionary(ofWork => ofWork.Work.Id, ofWork => ofWork.Work);
-        List<(Work Work, Impression Sheet, Impression Copy)> along = [];
-        Queue<Impression> copies = new(chosen.SelectMany(ofWork => ofWork.Sheets));
+        List<(Work Work, Impression Sheet, (Work, Impression) Copy)> along = [];
+        // What lies in a set that lies in a copy goes with the copy that was named.
+        Queue<(Impression Within, (Work, Impression) Copy)> copies = new(chosen.SelectMany(ofWork => ofWork.Sheets.Select(sheet => (sheet, (ofWork.Work, sheet)))));
 
         while (copies.TryDequeue(out var copy))
         {
-            foreach (var lies in copy.SetSheets.Where(sheet => sheet.IsIn && sheet.Where == copy.Where && met.Add(sheet.Sheet)))
+            foreach (var lies in copy.Within.SetSheets.Where(sheet => sheet.IsIn && sheet.Where == copy.Within.Where && met.Add(sheet.Sheet)))
             {
                 if (!works.TryGetValue(lies.Work, out var work))
                 {
@@ -37,8 +38,8 @@ public static partial class ImpressionsChosen
                 }
 
                 var sheet = work.Impressions.First(one => one.Id == lies.Sheet);
-                along.Add((work, sheet, copy));
-                copies.Enqueue(sheet);
+                along.Add((work, sheet, copy.Copy));
+                copies.Enqueue((sheet, copy.Copy));
             }
         }
 

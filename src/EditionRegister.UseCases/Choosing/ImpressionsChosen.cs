@@ -13,8 +13,8 @@ namespace EditionRegister.UseCases.Choosing;
 /// <summary>The impressions of one work that were chosen, in the order named.</summary>
 public sealed record ChosenOfWork(Work Work, IReadOnlyList<Impression> Sheets)
 {
-    /// <summary>The copy each of them lies in, where they were not named and only go with it; else null.</summary>
-    public IReadOnlyDictionary<long, Impression>? CopyOf { get; init; }
+    /// <summary>The copy that was named with which each of them goes, where they were not named themselves; else null.</summary>
+    public IReadOnlyDictionary<long, (Work Work, Impression Sheet)>? CopyOf { get; init; }
 
     /// <summary>They go with the copies of a set that were named.</summary>
     public bool GoWithCopy => CopyOf is not null;

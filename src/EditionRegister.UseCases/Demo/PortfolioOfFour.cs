@@ -13,9 +13,9 @@ namespace EditionRegister.UseCases.Demo;
 internal sealed class PortfolioOfFour(Register register, ScenarioClock clock)
 {
     private const string Title = "Four Tides";
-    private const string WorkedOver = "Slack Water, at Night";
+    private const string WorkedOver = "Neap, at Night";
 
-    private const string Graded = "Slack Water";
+    private const string Graded = "Neap";
     private const string Shelf = "Studio › Portfolio shelf";
     private const string Folders = "Studio › Portfolio shelf › Folders";
 
@@ -43,7 +43,7 @@ internal sealed class PortfolioOfFour(Register register, ScenarioClock clock)
         WorkOver(parts[1]);
     }
 
-    /// <summary>Four sheets of each, all kept, numbered 1 to 3 and A/P I; of “Slack Water” five, graded, and the one that was not proposed left out.</summary>
+    /// <summary>Four sheets of each, all kept, numbered 1 to 3 and A/P I; of “Neap” five, graded, and the one that was not proposed left out.</summary>
     private long Printed(string title, string maker, string technique, string place)
     {
         var sheets = title == Graded ? 5 : 4;

@@ -101,7 +101,10 @@ public sealed class RegisterThen : IDisposable
     {
         var wanted = _known.Wanted(choice);
 
-        return new ScheduleThen(_past.Store.Read(reader => wanted.Of(reader.Works(), reader.Book)), _known.Schedule(wanted), [.. Differences(null)]);
+        var (then, now) = (_past.Store.Read(reader => wanted.Of(reader.Works(), reader.Book)), _known.Schedule(wanted));
+        var listed = then.Lines.Concat(now.Lines).Select(line => line.Sheet.ShownCode).ToHashSet(StringComparer.Ordinal);
+
+        return new ScheduleThen(then, now, [.. Differences(null).Where(one => listed.Contains(one.Code))]);
     }
 
     private IReadOnlyList<KnownDifference> Differences(long work) => Differences((long?)work);

@@ -16,7 +16,16 @@ public sealed class PassSheets(RegisterStore store)
     public int Run(ImpressionChoice choice, string? to, string? from, Passing passing) => DeedOnChosen.Run(store, Deed(passing.Kind), choice, (writing, chosen, deed) =>
     {
         var dated = passing with { To = Find(to), From = Find(from), Date = passing.Date.IsKnown ? passing.Date : Today.Of(store) };
-        dated.Record(chosen.Work, chosen.Sheets, deed);
+
+        foreach (var (sheets, owner) in PassingWithCopy.Of(chosen, dated.From, dated.To))
+        {
+            (dated with { From = owner }).Record(chosen.Work, sheets, deed);
+        }
+
+        foreach (var sheet in PassingWithCopy.Theirs(chosen, dated.To).Where(sheet => dated.Collected && sheet.Where != Position.With(dated.To!.Value)))
+        {
+            WhereaboutsDeeds.HandOver(chosen.Work, sheet, sheet.Whose!, dated.Date, note: null, deed);
+        }
 
         long? Find(string? who) => who is null ? null : Persons.Find(writing.Read.Book, who);
     });

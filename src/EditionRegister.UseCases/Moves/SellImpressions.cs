@@ -24,9 +24,19 @@ public sealed class SellImpressions(RegisterStore store)
                 Agent = Find(people.Agent),
                 Date = sale.Date.IsKnown ? sale.Date : Today.Of(store),
             };
-            // The price is the copy's; what lies in it passes on with it.
-            (chosen.GoWithCopy ? dated with { Price = null, Net = null } : dated).Record(chosen.Work, chosen.Sheets, deed);
-            resold += chosen.Sheets.Count(sheet => Transfers.HasLeftTheMaker(chosen.Work, sheet));
+
+            foreach (var (sheets, from) in PassingWithCopy.Of(chosen, dated.Seller, dated.Buyer))
+            {
+                // The price is the copy's; what lies in it passes on with it.
+                (chosen.GoWithCopy ? dated with { Price = null, Net = null, Seller = from } : dated).Record(chosen.Work, sheets, deed);
+            }
+
+            foreach (var sheet in PassingWithCopy.Theirs(chosen, dated.Buyer).Where(sheet => dated.Collected && sheet.Where != Position.With(dated.Buyer!.Value)))
+            {
+                WhereaboutsDeeds.HandOver(chosen.Work, sheet, sheet.Whose!, dated.Date, note: null, deed);
+            }
+
+            resold += chosen.GoWithCopy ? 0 : chosen.Sheets.Count(sheet => Transfers.HasLeftTheMaker(chosen.Work, sheet));
 
             long? Find(string? who) => who is null ? null : Persons.Find(writing.Read.Book, who);
         });

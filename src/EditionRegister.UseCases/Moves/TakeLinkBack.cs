@@ -33,5 +33,5 @@ public sealed class TakeLinkBack(RegisterStore store)
 
     /// <summary>A sheet that went with its copy takes the step back with it; a step it made alone stays.</summary>
     private static bool WentTogether(ChosenOfWork chosen, Impression sheet, Func<Impression, (string, RecordedDate, object)?> last) =>
-        chosen.CopyOf is not { } copies || Equals(last(sheet), last(copies[sheet.Id]));
+        chosen.CopyOf is not { } copies || Equals(last(sheet), last(copies[sheet.Id].Sheet));
 }

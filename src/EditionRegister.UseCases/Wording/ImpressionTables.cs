@@ -9,7 +9,7 @@ public static class ImpressionTables
 {
     /// <summary>All of them, in the order in which they are read; some have no rows.</summary>
     public static IReadOnlyList<ShownTable> All(Work work, Impression sheet) =>
-        [SetsSaid.InCopy(work, sheet), Inscriptions(sheet), Changes(sheet), Whereabouts(work, sheet), Ownership(work, sheet), Reservations(work, sheet), Documents(sheet), KeptColumns(sheet)];
+        [SetsSaid.InCopy(work, sheet), Inscriptions(sheet), Changes(sheet), Whereabouts(work, sheet), Ownership(work, sheet), Reservations(work, sheet), Documents(sheet), Pictures(work, sheet), KeptColumns(sheet)];
 
     public static ShownTable Inscriptions(Impression sheet) => new(
         "What stands on it:",
@@ -72,6 +72,15 @@ public static class ImpressionTables
         "Documents:",
         [new("serial"), new("kind"), new("issued"), new("standing")],
         [.. sheet.Documents.Select(document => (string[])[document.Serial, document.Kind, document.Issued.ToString(), document.Standing])]);
+
+    /// <summary>Those that are shown; nothing for most sheets.</summary>
+    public static ShownTable Pictures(Work work, Impression sheet) => new(
+        "Pictures:",
+        [new("picture", IsRight: true), new("file"), new("kind"), new("pixels", IsRight: true), new("caption")],
+        [
+            .. work.Pictures.Where(picture => picture.Impression == sheet.Id && picture.IsShown).Select(picture => (string[])
+                [Counted.Figure(picture.Id), picture.FileName ?? "(erased)", PicturesSaid.Kind(picture), PicturesSaid.Pixels(picture), picture.Caption ?? ""]),
+        ]);
 
     public static ShownTable KeptColumns(Impression sheet) => new(
         "Columns of the file it was read in from:",

@@ -6,8 +6,11 @@ namespace EditionRegister.UseCases.Wording;
 public static class MatrixText
 {
     /// <summary>Block 2 of “Harbour”, block 3 (sky) of “Harbour”. Begins a sentence.</summary>
-    public static string Of(Work work, Matrix matrix) =>
-        $"{char.ToUpperInvariant(matrix.Called[0])}{matrix.Called[1..]} {Counted.Figure(matrix.Id)}{(matrix.Part is { } part ? $" ({part})" : "")} of {Called.Work(work)}";
+    public static string Of(Work work, Matrix matrix) => $"{Alone(matrix)} of {Called.Work(work)}";
+
+    /// <summary>Block 3 (sky), where the work is said beside it.</summary>
+    public static string Alone(Matrix matrix) =>
+        $"{char.ToUpperInvariant(matrix.Called[0])}{matrix.Called[1..]} {Counted.Figure(matrix.Id)}{(matrix.Part is { } part ? $" ({part})" : "")}";
 
     /// <summary>key block; block 2 where its part is not said. For lists.</summary>
     public static string Short(Matrix matrix) =>

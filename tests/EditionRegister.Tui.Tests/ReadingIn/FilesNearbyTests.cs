@@ -5,7 +5,7 @@ namespace EditionRegister.Tui.Tests.ReadingIn;
 /// <summary>Files offered while their path is typed.</summary>
 public sealed class FilesNearbyTests : IDisposable
 {
-    private readonly FilesToRead _files = new(".CSV", ".TSV", ".TXT");
+    private readonly FilesToRead _files = new();
     private readonly FilesNearby _nearby = new(".CSV", ".TSV", ".TXT");
 
     public void Dispose() => _files.Dispose();

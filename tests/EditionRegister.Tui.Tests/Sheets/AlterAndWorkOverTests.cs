@@ -47,7 +47,7 @@ public sealed class AlterAndWorkOverTests
         var code = house.Sheet(LeftOut).ShownCode;
 
         await house.PressOnAsync(LeftOut, "o");
-        await house.PressAsync("v");
+        await house.PressAsync("w");
         await house.FillAsync(("Its title", "Harbour by Lamplight"));
 
         var made = house.Register.LookAround.Works()[^1];
@@ -64,7 +64,7 @@ public sealed class AlterAndWorkOverTests
         await using var house = await TestHouse.OnDemoAsync();
 
         await house.PressOnAsync(Harbour("9"), "o");
-        await house.PressAsync("v");
+        await house.PressAsync("w");
 
         Assert.IsNotType<Form>(house.House.Asking, exactMatch: false);
         Assert.EndsWith("is numbered 9/12, and only a sheet left out is worked over into a work of its own. Nothing was changed. Leave it out first with `edreg sort left-out`, or name another sheet.", house.Message, StringComparison.Ordinal);

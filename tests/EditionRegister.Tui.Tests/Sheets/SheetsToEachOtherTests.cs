@@ -44,7 +44,7 @@ public sealed class SheetsToEachOtherTests
         var recorded = house.Message;
 
         await house.PressAsync("o", "g");
-        var asked = house.Question.Title;
+        var asked = house.Question.Asked;
         await house.PressAsync("y");
 
         Assert.Equal($"{ghost} recorded as the ghost of {print}.", recorded);

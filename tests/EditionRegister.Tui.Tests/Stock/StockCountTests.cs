@@ -1,26 +1,29 @@
 using EditionRegister.Domain.Chains;
+using EditionRegister.Domain.Dates;
+using EditionRegister.Domain.Works;
 using EditionRegister.Tui.Asking;
 using EditionRegister.Tui.Stock;
+using EditionRegister.UseCases;
 using EditionRegister.UseCases.Choosing;
-using EditionRegister.UseCases.Looking;
+using EditionRegister.UseCases.People;
 
 namespace EditionRegister.Tui.Tests.Stock;
 
-/// <summary>Counting a drawer of the demo: “Gull Rock” and “Tide Table” lie in Drawer 2, with one sheet left out of “Harbour at Low Water”.</summary>
+/// <summary>Counting a drawer of a small studio: six sheets of “Harbour” lie in Drawer 1, two of them with Quay Gallery by now, four of “Heron” in Drawer 2.</summary>
 public sealed class StockCountTests
 {
     [Fact]
     public async Task Each_code_is_answered_at_once()
     {
         await using var house = await CountingAsync();
-        var (gull, harbour) = (Code(house, "Gull Rock", 1), Code(house, "Harbour at Low Water", 10));
+        var (gull, harbour) = (Code(house, "Heron", 1), Code(house, "Harbour", 1));
 
         await ScanAsync(house, gull);
-        Assert.Equal($"present: {gull}, “Gull Rock” 1/8.", house.Message);
+        Assert.Equal($"present: {gull}, “Heron” pulled.", house.Message);
         await ScanAsync(house, $"https://saltmarsh.example/p/{gull.Replace("-", "", StringComparison.Ordinal)}");
-        Assert.Equal($"{gull} was scanned before: “Gull Rock” 1/8. It counts once.", house.Message);
+        Assert.Equal($"{gull} was scanned before: “Heron” pulled. It counts once.", house.Message);
         await ScanAsync(house, harbour.ToLowerInvariant());
-        Assert.Equal($"stranger: {harbour}, “Harbour at Low Water” 10/12; the register has it in Studio › Plan chest › Drawer 1.", house.Message);
+        Assert.Equal($"stranger: {harbour}, “Harbour” pulled; the register has it in Studio › Plan chest › Drawer 1.", house.Message);
         await ScanAsync(house, "7KQ4-M2X3");
         Assert.Equal("not ours: 7KQ4-M2X3, a code this register never gave.", house.Message);
         await ScanAsync(house, "7KQ4-M2X4");
@@ -38,8 +41,8 @@ public sealed class StockCountTests
     {
         await using var house = await CountingAsync();
 
-        await ScanAsync(house, Code(house, "Gull Rock", 1));
-        await ScanAsync(house, Code(house, "Harbour at Low Water", 10));
+        await ScanAsync(house, Code(house, "Heron", 1));
+        await ScanAsync(house, Code(house, "Harbour", 1));
         await ScanAsync(house, "7KQ4-M2X3");
         await house.TypeAsync("7kq");
 
@@ -58,8 +61,8 @@ public sealed class StockCountTests
         var keys = codes.SelectMany(code => code.Select(letter => letter.ToString()).Append("Enter")).ToList();
         await Task.WhenAll(keys.ConvertAll(house.House.PressAsync));
 
-        // 49 sheets: 21 present, 49 - 21 = 28 strangers.
-        Assert.StartsWith("Studio › Plan chest › Drawer 2\n21 of 21 present   0 to find   28 strangers\n", house.Screen(), StringComparison.Ordinal);
+        // 6 + 4 sheets: the 4 of the drawer are present, 10 - 4 = 6 are strangers.
+        Assert.StartsWith("Studio › Plan chest › Drawer 2\n4 of 4 present   0 to find   6 strangers\n", house.Screen(), StringComparison.Ordinal);
         Assert.Empty(house.Bugs);
     }
 
@@ -67,7 +70,7 @@ public sealed class StockCountTests
     public async Task What_was_counted_is_recorded_proposed_and_accepted_key_by_key()
     {
         await using var house = await CountingAsync();
-        var harbour = Code(house, "Harbour at Low Water", 10);
+        var harbour = Code(house, "Harbour", 1);
 
         foreach (var sheet in LyingThere(house).Skip(1))
         {
@@ -78,18 +81,18 @@ public sealed class StockCountTests
         await house.PressAsync("F2");
         await house.FillAsync(("Counted by", "Mira Tolland"));
 
-        Assert.Equal("Stock-take 4 of Studio › Plan chest › Drawer 2, 2027-03-01: 20 present, 1 missing, 1 stranger. What the register says is not changed yet.", house.Message);
+        Assert.Equal("Stock-take 1 of Studio › Plan chest › Drawer 2, 2027-03-01: 3 present, 1 missing, 1 stranger. What the register says is not changed yet.", house.Message);
         Assert.IsType<StockTakePage>(house.House.Page);
         ApprovedScreen.Is(house.Screen(), "proposed-80", "Stock");
         ApprovedScreen.Is(house.Screen(120, 35), "proposed-120", "Stock");
 
         await house.PressAsync("y");
-        Assert.Equal("Stock-take 4: 1 put away in Studio › Plan chest › Drawer 2, 2027-03-01; 1 is open.", house.Message);
+        Assert.Equal("Stock-take 1: 1 put away in Studio › Plan chest › Drawer 2, 2027-03-01; 1 is open.", house.Message);
         await house.PressAsync("u");
         Assert.Equal("1 sheet: last move taken back.", house.Message);
         await house.PressAsync("l", "y");
-        Assert.Equal("Stock-take 4: 1 put away in Studio › Plan chest › Drawer 2, whereabouts of 1 unknown from now on, 2027-03-01; nothing is open.", house.Message);
-        Assert.Equal(Position.Unknown, house.Register.LookAround.Impression(Code(house, "Harbour at Low Water", 16)).Impression.Where);
+        Assert.Equal("Stock-take 1: 1 put away in Studio › Plan chest › Drawer 2, whereabouts of 1 unknown from now on, 2027-03-01; nothing is open.", house.Message);
+        Assert.Equal(Position.Unknown, house.Register.LookAround.Impression(Code(house, "Heron", 1)).Impression.Where);
     }
 
     [Fact]
@@ -97,7 +100,7 @@ public sealed class StockCountTests
     {
         await using var house = await CountingAsync();
         var head = house.Register.LookAround.Head();
-        await ScanAsync(house, Code(house, "Gull Rock", 1));
+        await ScanAsync(house, Code(house, "Heron", 1));
 
         await house.PressAsync("Esc");
         Assert.Equal("Leave without recording? 1 scan will be forgotten.", house.Question.Asked);
@@ -126,9 +129,9 @@ public sealed class StockCountTests
         await using var house = await CountingAsync();
         var good = house.Register.Folder.FullPath + "/scanned.txt";
         var bad = house.Register.Folder.FullPath + "/misread.txt";
-        await File.WriteAllTextAsync(good, $"{Code(house, "Gull Rock", 1)}\r\n{Code(house, "Gull Rock", 2)}\r\n");
+        await File.WriteAllTextAsync(good, $"{Code(house, "Heron", 1)}\r\n{Code(house, "Heron", 2)}\r\n");
         await File.WriteAllTextAsync(bad, "\n7KQ4-M2X4\n");
-        await ScanAsync(house, Code(house, "Gull Rock", 1));
+        await ScanAsync(house, Code(house, "Heron", 1));
 
         await house.PressAsync("F3");
         await house.FillAsync(("File", bad));
@@ -142,46 +145,44 @@ public sealed class StockCountTests
     public async Task Another_window_moves_a_sheet_and_the_line_is_open_no_more()
     {
         await using var house = await CountingAsync();
-        await ScanAsync(house, Code(house, "Harbour at Low Water", 10));
+        await ScanAsync(house, Code(house, "Harbour", 1));
         await house.PressAsync("F2");
         await house.FillAsync();
-        house.Register.PutAway.Run(new ImpressionChoice { Sheets = Code(house, "Harbour at Low Water", 10) }, "Display board", Domain.Dates.RecordedDate.Read("2027-03-01"));
+        house.Register.PutAway.Run(new ImpressionChoice { Sheets = Code(house, "Harbour", 1) }, "Drawer 3", RecordedDate.Read("2027-03-01"));
 
         await house.PressAsync("y");
 
-        Assert.StartsWith("Stock-take 4 has nothing open under the code", house.Message, StringComparison.Ordinal);
+        Assert.StartsWith("Stock-take 1 has nothing open under the code", house.Message, StringComparison.Ordinal);
     }
 
     [Fact]
     public async Task What_came_back_is_counted_against_what_is_out()
     {
         await using var house = await AtDrawerAsync("drawer 1");
-        var out5 = house.Register.LookAround.Works()[0].Impressions.First(sheet => sheet.Pencilled == "5/12").ShownCode;
-
         await house.PressAsync("k", "r");
         await house.FillAsync(("From whom", "Quay Gallery"));
         Assert.Equal("2 sheets are out with Quay Gallery.", house.Message);
-        await ScanAsync(house, out5);
+        await ScanAsync(house, Code(house, "Harbour", 5));
         await house.PressAsync("F2");
         await house.FillAsync();
 
-        Assert.Equal("Return 4 into Studio › Plan chest › Drawer 1, 2027-03-01: 1 back, 1 still out, no stranger.", house.Message);
+        Assert.Equal("Return 1 into Studio › Plan chest › Drawer 1, 2027-03-01, back from Quay Gallery: 1 back, 1 still out, no stranger.", house.Message);
     }
 
     [Fact]
     public async Task Sheets_are_handed_over_code_by_code()
     {
         await using var house = await AtDrawerAsync("drawer 2");
-        var scanned = Code(house, "Gull Rock", 2);
+        var scanned = Code(house, "Heron", 2);
         await house.PressAsync("Space", "Space", "o", "h");
         Assert.IsType<DeliveryPage>(house.House.Page);
 
         await ScanAsync(house, scanned);
-        Assert.Equal($"handed over: {scanned}, “Gull Rock” 2/8.", house.Message);
+        Assert.Equal($"handed over: {scanned}, “Heron” pulled.", house.Message);
         await house.PressAsync("F2");
         await house.FillAsync(("To whom", "Quay Gallery"), ("They are", "lent"));
 
-        Assert.StartsWith("Delivery 4 from Studio › Plan chest › Drawer 2, 2027-03-01: 1 handed over, 1 not handed over, no stranger.", house.Message, StringComparison.Ordinal);
+        Assert.StartsWith("Delivery 1 from Studio › Plan chest › Drawer 2, 2027-03-01, lent to Quay Gallery: 1 handed over, 1 not handed over, no stranger.", house.Message, StringComparison.Ordinal);
         Assert.Equal("lent", house.Register.LookAround.Impression(scanned).Impression.Whereabouts[^1].Kind);
     }
 
@@ -204,12 +205,27 @@ public sealed class StockCountTests
 
     private static async Task<TestHouse> AtDrawerAsync(string drawer)
     {
-        var house = await TestHouse.OnDemoAsync();
+        var house = await TestHouse.OnEmptyAsync();
+        Furnish(house.Register);
         await house.PressAsync("7", "v", "/");
         await house.TypeAsync(drawer);
         await house.PressAsync("Enter", "Enter");
 
         return house;
+    }
+
+    private static void Furnish(Register register)
+    {
+        register.RecordPerson.Run(new NewPerson { Name = "Mira Tolland" });
+        register.RecordPerson.Run(new NewPerson { Name = "Quay Gallery", IsOrganisation = true });
+        register.RecordPlace.Run("Studio › Plan chest › Drawer 1");
+        register.RecordPlace.Run("Studio › Plan chest › Drawer 2");
+        register.RecordPlace.Run("Studio › Plan chest › Drawer 3");
+        register.RecordWork.Run(new NewWork { Title = "Harbour" }, ["Mira Tolland"]);
+        register.RecordPrintRun.Run(1, new NewPrintRun { Started = 6, Printed = RecordedDate.Read("2027-01") }, "Drawer 1");
+        register.RecordWork.Run(new NewWork { Title = "Heron" }, ["Mira Tolland"]);
+        register.RecordPrintRun.Run(2, new NewPrintRun { Started = 4, Printed = RecordedDate.Read("2027-01") }, "Drawer 2");
+        register.Consign.Run(new ImpressionChoice { Work = 1, Pile = "5-6" }, "Quay Gallery", RecordedDate.Read("2027-02-01"));
     }
 
     private static async Task<TestHouse> CountingAsync()
@@ -232,7 +248,7 @@ public sealed class StockCountTests
 
     private static List<string> LyingThere(TestHouse house)
     {
-        var place = UseCases.People.Places.Find(house.Register.LookAround.Book(), "Drawer 2");
+        var place = Places.Find(house.Register.LookAround.Book(), "Drawer 2");
 
         return [.. house.Register.LookAround.StockToCount(place, alone: false).Things.Select(thing => thing.Code)];
     }

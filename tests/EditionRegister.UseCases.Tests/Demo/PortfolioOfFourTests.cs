@@ -54,7 +54,7 @@ public sealed class PortfolioOfFourTests : IDisposable
     [Fact]
     public void The_graded_print_comes_out_as_reckoned_by_hand()
     {
-        var work = Parts().Single(part => part.Title == "Slack Water");
+        var work = Parts().Single(part => part.Title == "Neap");
         var pile = work.Impressions.Select(sheet => sheet with { Standing = "pulled" }).ToList();
 
         var proposal = Proposal.Of(pile, 4);
@@ -69,9 +69,9 @@ public sealed class PortfolioOfFourTests : IDisposable
     [Fact]
     public void The_sheet_worked_over_still_counts_among_those_left_out_of_its_print()
     {
-        var work = Parts().Single(part => part.Title == "Slack Water");
+        var work = Parts().Single(part => part.Title == "Neap");
         var totals = EditionTotals.Of(work, work.Editions[0]);
-        var made = _register.LookAround.Works().Single(one => one.Title == "Slack Water, at Night");
+        var made = _register.LookAround.Works().Single(one => one.Title == "Neap, at Night");
 
         // 5 sheets: 3 + 1 A/P numbered = 4 in the total, 1 left out; that one is the unique work's one sheet now.
         Assert.Equal((3, 4, 1), (totals.Size, totals.Total, totals.LeftOut));
@@ -87,7 +87,7 @@ public sealed class PortfolioOfFourTests : IDisposable
         var facts = CertificateFacts.Of(_set.Work, _set.Copies[2], "mm").ToDictionary(fact => fact.Key, fact => fact.Value);
 
         Assert.Equal("portfolio of 4 parts, signed on the colophon instead of the sheets", facts["set"]);
-        Assert.Equal("1. Ebb, 3/3; 2. Slack Water, 3/3; 3. Flood, 3/3; 4. Spring Tide, 3/3", facts["parts"]);
+        Assert.Equal("1. Ebb, 3/3; 2. Neap, 3/3; 3. Flood, 3/3; 4. Spring Tide, 3/3", facts["parts"]);
     }
 
     private IReadOnlyList<Work> Parts() => [.. _set.Set.Parts.Select(part => _register.LookAround.Work(part.Work))];
