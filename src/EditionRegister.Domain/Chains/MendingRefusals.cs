@@ -7,7 +7,7 @@ namespace EditionRegister.Domain.Chains;
 public static class MendingRefusals
 {
     public static RefusedException NoSuchStep(Impression sheet, int step, int steps) =>
-        new("step-not-found", string.Create(CultureInfo.InvariantCulture, $"{sheet.ShownCode} has no step {step} there: its steps are 1 to {steps}. Nothing was changed. `edreg show {sheet.ShownCode}` numbers them."));
+        new("step-not-found", string.Create(CultureInfo.InvariantCulture, $"{sheet.ShownCode} has no step {step} there: {(steps == 1 ? "its only step is 1" : $"its steps are 1 to {steps}")}. Nothing was changed. `edreg show {sheet.ShownCode}` numbers them."));
 
     public static RefusedException FirstStepsKind(Impression sheet) =>
         new("first-step-keeps-its-kind", $"The first step of {sheet.ShownCode} says how the sheet came to be known, so it keeps its kind and stays where it is. Nothing was changed. Its date, place and owner can be put right.");

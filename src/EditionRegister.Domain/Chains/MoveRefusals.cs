@@ -13,7 +13,7 @@ public static class MoveRefusals
         new("sheet-is-missing", $"{sheet.ShownCode} is recorded as {last.Kind} ({last.Moved}). Nothing was changed. Record first that it was found, with `edreg find`, or look whether it is another sheet.");
 
     public static RefusedException NotMissing(Impression sheet, string where) =>
-        new("sheet-not-missing", $"{sheet.ShownCode} is not missing: it is {where}. Nothing was changed. Only what is lost, stolen, gone or nobody knows where can be found; move it with `edreg put-away` or `edreg return`.");
+        new("sheet-not-missing", $"{sheet.ShownCode} is not missing: it is {where}. Nothing was changed. Only what is lost, stolen, gone or nobody knows where can be found; look whether it is another sheet.");
 
     public static RefusedException NotConsigned(Impression sheet, string where) =>
         new("not-consigned", $"{sheet.ShownCode} is in nobody's consignment, so nobody can pass it on: it is {where}. Nothing was changed. Consign it with `edreg consign`, which says who answers for it.");

@@ -14,7 +14,7 @@ namespace EditionRegister.UseCases.Demo;
 /// </summary>
 internal sealed class ConsignmentThatEndsInASale(Register register, ScenarioClock clock)
 {
-    public const string Title = "Slack Water";
+    public const string Title = "Neap Tide";
 
     /// <summary>In cents; the gallery's share of 37.5 % is no whole number of them.</summary>
     public const long Price = 14_555;

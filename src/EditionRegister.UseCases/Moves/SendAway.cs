@@ -28,6 +28,12 @@ public sealed class SendAway(RegisterStore store)
     {
         var sent = terms with { To = Place(writing.Read, to, terms), Moved = terms.Moved.IsKnown ? terms.Moved : Today.Of(store) };
 
+        if (chosen.GoWithCopy)
+        {
+            // The copy is insured as a whole; what lies in it goes with it.
+            sent = sent with { Value = null };
+        }
+
         if (terms.Show is { } show && !terms.Until.IsKnown)
         {
             sent = sent with { Until = writing.Read.ShowOrRefuse(show).Closes };

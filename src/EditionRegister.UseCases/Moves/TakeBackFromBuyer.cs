@@ -15,6 +15,7 @@ public sealed class TakeBackFromBuyer(RegisterStore store)
     public int Run(ImpressionChoice choice, string? place, BuyersReturn given) => DeedOnChosen.Run(store, "take-back-from-buyer", choice, (writing, chosen, deed) =>
         (given with
         {
+            Refund = chosen.GoWithCopy ? null : given.Refund,
             Place = place is null ? null : Places.Find(writing.Read.Book, place),
             IsHere = given.IsHere || place is not null,
             Date = given.Date.IsKnown ? given.Date : Today.Of(store),

@@ -48,7 +48,7 @@ public sealed class UndoBatch(RegisterStore store)
 
         writing.On(Root.Batch(batch)).Set("batch", batch, ("undone", "yes"));
 
-        return new BatchUndone(kind == "read-in", traced.Deed, Impressions(writing, traced).Count);
+        return new BatchUndone(kind == "read-in" || traced.Rows.Any(row => row is { Table: "impression", Before: null }), traced.Deed, Impressions(writing, traced).Count);
     });
 
     private static void Undoable(long batch, BatchTraced traced)
@@ -123,12 +123,16 @@ public sealed class UndoBatch(RegisterStore store)
     private static string Called(Reader reader, string table, long id) => table switch
     {
         "impression" when CodeOf(reader, id) is { } code => code,
+        "whereabouts" or "ownership" when CodeOfStep(reader, table, id) is { } code => code,
         "show_impression" when reader.ShowListing(id) is { } listing => FormattableString.Invariant($"{CodeOf(reader, listing.Impression)} is or was on the list of show {listing.Show}"),
         _ => FormattableString.Invariant($"{table.Replace('_', ' ')} {id}"),
     };
 
     private static string? CodeOf(Reader reader, long sheet) =>
         reader.Works().SelectMany(work => work.Impressions).FirstOrDefault(one => one.Id == sheet)?.ShownCode;
+
+    private static string? CodeOfStep(Reader reader, string chain, long step) => reader.Works().SelectMany(work => work.Impressions)
+        .FirstOrDefault(one => chain == "whereabouts" ? one.Whereabouts.Any(link => link.Id == step) : one.Ownership.Any(link => link.Id == step))?.ShownCode;
 
     private static Root RootNamed(string root)
     {
@@ -138,5 +142,5 @@ public sealed class UndoBatch(RegisterStore store)
     }
 }
 
-/// <summary>What a batch was, and how many impressions it was about.</summary>
-public sealed record BatchUndone(bool WasReadIn, string Deed, int Impressions);
+/// <summary>What a batch was, and how many impressions it was about: made by it, or only changed.</summary>
+public sealed record BatchUndone(bool IsMade, string Deed, int Impressions);

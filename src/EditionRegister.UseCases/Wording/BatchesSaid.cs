@@ -7,7 +7,7 @@ namespace EditionRegister.UseCases.Wording;
 public static class BatchesSaid
 {
     public static string Undone(long batch, BatchUndone undone) =>
-        undone.WasReadIn ? $"Batch {Counted.Figure(batch)} undone: {Counted.Of(undone.Impressions, "impression")} taken out again; their codes stay given."
+        undone.IsMade ? $"Batch {Counted.Figure(batch)} undone: {Counted.Of(undone.Impressions, "impression")} taken out again; their codes stay given."
         : undone.Impressions == 0 ? $"Batch {Counted.Figure(batch)} undone ({DeedInWords.Of(undone.Deed)})."
         : $"Batch {Counted.Figure(batch)} undone ({DeedInWords.Of(undone.Deed)}): {Counted.Of(undone.Impressions, "impression")} as before.";
 }

@@ -91,7 +91,7 @@ public static class ImpressionTables
     public static string Terms(WhereaboutsLink link) => Together(
         link.Until.IsKnown ? $"until {link.Until}" : null,
         link.Rate is { } rate ? $"their share {Counted.Share(rate)}" : null,
-        link.Agreement is { } agreement ? $"agreement {agreement}" : null,
+        link.Agreement is { } agreement ? $"under “{agreement}”" : null,
         link.Value is null ? null : $"insured for {PricesShown.Show(link.Value, link.ValueCurrency)}",
         link.Show is { } show ? $"show {Counted.Figure(show)}" : null,
         link.Note);

@@ -24,7 +24,7 @@ public static class MovesSaid
             day.ToString(),
             terms.Until.IsKnown ? $"until {terms.Until}" : null,
             terms.Rate is { } share ? $"their share {Counted.Share(share)}" : null,
-            terms.Agreement is { } agreement ? $"agreement {agreement}" : null,
+            terms.Agreement is { } agreement ? $"under “{agreement}”" : null,
             terms.Value is null ? null : $"insured for {PricesShown.Show(terms.Value, terms.ValueCurrency)}{Each(sheets)}",
         ];
 

@@ -16,7 +16,7 @@ public static class SheetSaid
     /// <param name="share">Their share in hundredths of a per cent, or null.</param>
     /// <param name="agreement">The agreement under which they go, or null.</param>
     public static string Consigned(int sheets, string to, RecordedDate day, RecordedDate until, int? share, string? agreement = null) =>
-        $"{Counted.Sheets(sheets)} consigned to {to}, {day}{(until.IsKnown ? $", until {until}" : "")}{(share is { } known ? $", their share {Counted.Share(known)}" : "")}{(agreement is null ? "" : $", agreement {agreement}")}.";
+        $"{Counted.Sheets(sheets)} consigned to {to}, {day}{(until.IsKnown ? $", until {until}" : "")}{(share is { } known ? $", their share {Counted.Share(known)}" : "")}{(agreement is null ? "" : $", under “{agreement}”")}.";
 
     public static string Returned(int sheets, string? from, string? path, RecordedDate day) =>
         $"{Counted.Sheets(sheets)} returned{(from is null ? "" : $" from {from}")}{(path is null ? "" : $" and put away in {path}")}, {day}.";

@@ -63,6 +63,18 @@ internal static class UseCasePlaces
         new("Consign", "consign", "Plan chest", "Sheets/ConsignForm"),
         new("ReturnImpressions", "return", "Plan chest", "Sheets/ReturnForm"),
         new("SellImpressions", "sell", "Plan chest", "Sheets/SellForm"),
+        new("SendAway", "lend", "Plan chest", "Sheets/SendForm") { Also = ["away", "exhibit", "pass-on", "await"] },
+        new("HandOver", "hand-over", "Plan chest", "Sheets/HandOverForm"),
+        new("RecordMishap", "mishap", "Plan chest", "Sheets/MishapForm"),
+        new("FindAgain", "find", "Plan chest", "Sheets/FindForm"),
+        new("PassSheets", "give", "Plan chest", "Sheets/PassForm") { Also = ["exchange", "bequeath"] },
+        new("TakeBackFromBuyer", "take-back-from-buyer", "Plan chest", "Sheets/BuyersReturnForm"),
+        new("ReserveSheets", "reserve", "Plan chest", "Sheets/ReserveForm"),
+        new("LiftReservation", "lift", "Plan chest", "Sheets/ReserveForm"),
+        new("AmendChain", "amend", "Plan chest", "PlanChest/AmendMoveForm"),
+        new("ListDue", "due", "Plan chest", "PlanChest/DuePage"),
+        new("KnownNumbers", "known", "Bench", "Bench/KnownForm"),
+        new("HoldSheet", "hold", "Plan chest", "PlanChest/HoldForm"),
         new("TakeLinkBack", "take-back", "Plan chest", "Sheets/LastStep"),
         new("ReadIn", "read", "Plan chest", "ReadingIn/ReadInPage"),
         new("UndoBatch", "undo", "Logbook", "Logbook/BatchUndoing"),
@@ -112,6 +124,9 @@ internal static class UseCasePlaces
 internal sealed record UseCasePlace(string UseCase, string? Command, string? Room, string? File)
 {
     public string? WhyNoCommand { get; init; }
+
+    /// <summary>Other commands that do it too, each in words of its own.</summary>
+    public IReadOnlyList<string> Also { get; init; } = [];
 
     public string? WhyNoRoom { get; init; }
 }

@@ -20,7 +20,7 @@ public sealed class ConsignmentThatEndsInASaleTests : IDisposable
     {
         var register = new MakeDemo(_ => { }).Run(new RegisterFolder(_folder.In("register")));
 
-        var work = register.LookAround.Works().Single(one => one.Title == "Slack Water");
+        var work = register.LookAround.Works().Single(one => one.Title == "Neap Tide");
         var sheet = work.Impressions.Single(one => one.Number == 3);
         var sold = sheet.Ownership[^1];
 

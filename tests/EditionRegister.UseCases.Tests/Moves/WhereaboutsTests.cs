@@ -32,7 +32,9 @@ public sealed class WhereaboutsTests : IDisposable
         var link = _register.Sheet(2).Whereabouts[^1];
         Assert.Equal(("lent", Position.With(3), "loan 7", 24_000L, "EUR", "2026-09"), (link.Kind, link.To, link.Agreement, link.Value!.Value, link.ValueCurrency, link.Until.Text));
         Assert.Equal(Owner.Known(1), _register.Sheet(2).Whose);
-        Assert.Empty(_register.CheckRegister.Run());
+
+        // Nobody looked at it when it went, which is a note and no more.
+        Assert.All(_register.CheckRegister.Run(), finding => Assert.Equal("ConditionsAreKnownWhenLent", finding.Rule));
     }
 
     [Theory]

@@ -75,7 +75,7 @@ public sealed partial class RefusalsTests(RefusalsTests.Provoked provoked) : ICl
         [
             .. new[]
             {
-                PeopleProvocations.All, WorkProvocations.All, MatrixProvocations.All, PassProvocations.All, PlanProvocations.All, EditionProvocations.All, KindProvocations.All, ImpressionProvocations.All, ChainProvocations.All, ReadingInProvocations.All,
+                PeopleProvocations.All, WorkProvocations.All, MatrixProvocations.All, PassProvocations.All, PlanProvocations.All, EditionProvocations.All, KindProvocations.All, ImpressionProvocations.All, ChainProvocations.All, MoveProvocations.All, ReadingInProvocations.All,
                 PaperProvocations.All, PictureProvocations.All, ShowProvocations.All, StockProvocations.All, AcceptanceProvocations.All, SortingProvocations.All, SetProvocations.All, RegisterProvocations.All, CommandProvocations.All, Unprovoked.All,
             }.SelectMany(subject => subject).Select(Provoke),
         ];
