@@ -11,7 +11,7 @@ internal sealed class AsOfPage(Desk desk, long edition, DateOnly day) : TextPage
     private string _heading = "";
     private MapThen? _then;
 
-    public override string Title => $"{(_then is { } then ? Called.Edition(then.Work, then.Map.Edition) : $"Edition {Counted.Figure(edition)}")} as it stood on {ThenShown.Iso(day)}: to be read only";
+    public override string Title => $"As it stood on {ThenShown.Iso(day)}, to be read only";
 
     public override string Explains =>
         "What the register said of this edition when the day ended: the logbook up to then, read again from its beginning. Nothing can be changed here. "

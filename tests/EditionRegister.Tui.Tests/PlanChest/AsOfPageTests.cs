@@ -15,7 +15,7 @@ public sealed class AsOfPageTests
 
         await AskAsync(house, "2026-05-31");
 
-        Assert.Equal("Edition 1 of “Harbour at Low Water” as it stood on 2026-05-31: to be read only", house.House.Page.Title);
+        Assert.Equal("As it stood on 2026-05-31, to be read only", house.House.Page.Title);
         ApprovedScreen.Is(house.Screen(), "as-of-80");
         ApprovedScreen.Is(house.Screen(120, 35), "as-of-120");
         Assert.Empty(house.Bugs);
