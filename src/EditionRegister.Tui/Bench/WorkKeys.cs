@@ -102,8 +102,8 @@ internal static class WorkKeys
         }
 
         yield return work.Set is null
-            ? KeyDeed.Opens("p", "make it a set", () => SetForms.Make(desk, work)) with { Explained = "Makes the work a portfolio, suite, book or print exchange: its own sheets are the copies, and its parts are works of their own." }
-            : KeyDeed.Opens("p", "the set, its copies", () => new SetPage(desk, work.Id)) with { Explained = "Opens the set: its parts, and which sheets lie in which copy." };
+            ? KeyDeed.Opens("s", "make it a set", () => SetForms.Make(desk, work)) with { Explained = "Makes the work a portfolio, suite, book or print exchange: its own sheets are the copies, and its parts are works of their own." }
+            : KeyDeed.Opens("s", "the set, its copies", () => new SetPage(desk, work.Id)) with { Explained = "Opens the set: its parts, and which sheets lie in which copy." };
 
         // A reduction is printed once, so it has one edition of ours.
         if (work.Editions.Count > 0 && !(work.IsReduction && work.Editions.Any(edition => edition.IsOurs)))

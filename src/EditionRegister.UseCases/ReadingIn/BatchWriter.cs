@@ -30,6 +30,7 @@ internal sealed class BatchWriter(Writing writing, long batch)
         {
             NewWorks++;
             MakeWork(listed.First, maker).Record(id, deed);
+            JoinEstates(places.Select(place => (place.Row, place.Whose)), id, maker, deed);
         }
 
         var numberings = Editions(listed, id, deed);
@@ -47,6 +48,17 @@ internal sealed class BatchWriter(Writing writing, long batch)
                 var made = ListedSheets.Sheet(row, sheet, where, whose, numberings.GetValueOrDefault(row), deed);
                 Keep(row, made, deed);
             }
+        }
+    }
+
+    /// <summary>A register's own list says that a sheet is free to sell and somebody else's than its maker's only where that is the maker's estate.</summary>
+    private static void JoinEstates(IEnumerable<(ReadRow Row, Owner Whose)> sheets, long work, long? maker, Deed deed)
+    {
+        var estates = sheets.Where(sheet => sheet.Row is { Code: not null, FreeToSell: "yes", Owner: not null }).Select(sheet => sheet.Whose.Person).OfType<long>().Where(owner => owner != maker).Distinct();
+
+        foreach (var (estate, place) in estates.Select((estate, place) => (estate, place)))
+        {
+            NewWork.Join(work, estate, Role.Estate, place + 1, deed);
         }
     }
 
