@@ -63,7 +63,7 @@ public sealed class SetPageTests
     {
         await using var house = await Bench.OnTheBench.WithPullsAsync();
         house.Register.RecordWork.Run(new Domain.Works.NewWork { Title = "Colophon" }, ["1"]);
-        await house.PressAsync("2", "Enter", "p");
+        await house.PressAsync("2", "Enter", "s");
 
         await house.FillAsync(("What holds it", "suite"), ("Signed on", "sheets"));
         Assert.Equal("“Colophon” is a suite, signed on the sheets.", house.Message);

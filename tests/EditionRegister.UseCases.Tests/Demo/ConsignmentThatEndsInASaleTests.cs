@@ -1,4 +1,5 @@
 using EditionRegister.Store;
+using EditionRegister.Tests;
 using EditionRegister.UseCases.Demo;
 using Microsoft.Data.Sqlite;
 
@@ -18,7 +19,7 @@ public sealed class ConsignmentThatEndsInASaleTests : IDisposable
     [Fact]
     public void The_gallery_sells_on_the_makers_behalf_and_the_net_is_what_remains_of_the_price()
     {
-        var register = new MakeDemo(_ => { }).Run(new RegisterFolder(_folder.In("register")));
+        var register = Register.Open(DemoCopy.Into(new RegisterFolder(_folder.In("register"))));
 
         var work = register.LookAround.Works().Single(one => one.Title == "Neap Tide");
         var sheet = work.Impressions.Single(one => one.Number == 3);

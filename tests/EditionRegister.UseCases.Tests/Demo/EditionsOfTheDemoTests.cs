@@ -2,6 +2,7 @@ using EditionRegister.Domain.Documents;
 using EditionRegister.Domain.Editions;
 using EditionRegister.Domain.Works;
 using EditionRegister.Store;
+using EditionRegister.Tests;
 using EditionRegister.UseCases.Demo;
 
 namespace EditionRegister.UseCases.Tests.Demo;
@@ -12,7 +13,7 @@ public sealed class EditionsOfTheDemoTests : IDisposable
     private readonly TempFolder _folder = new();
     private readonly Register _register;
 
-    public EditionsOfTheDemoTests() => _register = new MakeDemo(_ => { }).Run(new RegisterFolder(_folder.In("demo")));
+    public EditionsOfTheDemoTests() => _register = Register.Open(DemoCopy.Into(new RegisterFolder(_folder.In("demo"))));
 
     public void Dispose() => _folder.Dispose();
 

@@ -1,6 +1,7 @@
 using EditionRegister.Domain.Passes;
 using EditionRegister.Domain.Works;
 using EditionRegister.Store;
+using EditionRegister.Tests;
 using EditionRegister.UseCases.Demo;
 using EditionRegister.UseCases.Wording;
 
@@ -15,7 +16,7 @@ public sealed class JigsawPrintTests : IDisposable
 
     public JigsawPrintTests()
     {
-        _register = new MakeDemo(_ => { }).Run(new RegisterFolder(_folder.In("a")));
+        _register = Register.Open(DemoCopy.Into(new RegisterFolder(_folder.In("a"))));
         _work = _register.LookAround.Works().First(work => work.Title == "Groynes in Fog");
     }
 

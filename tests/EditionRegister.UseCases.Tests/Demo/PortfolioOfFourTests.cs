@@ -3,6 +3,7 @@ using EditionRegister.Domain.Editions;
 using EditionRegister.Domain.Impressions;
 using EditionRegister.Domain.Works;
 using EditionRegister.Store;
+using EditionRegister.Tests;
 using EditionRegister.UseCases.Demo;
 using EditionRegister.UseCases.Looking;
 
@@ -17,7 +18,7 @@ public sealed class PortfolioOfFourTests : IDisposable
 
     public PortfolioOfFourTests()
     {
-        _register = new MakeDemo(_ => { }).Run(new RegisterFolder(_folder.In("demo")));
+        _register = Register.Open(DemoCopy.Into(new RegisterFolder(_folder.In("demo"))));
         _set = _register.LookAround.Sets().Single(set => set.Work.Title == "Four Tides");
     }
 

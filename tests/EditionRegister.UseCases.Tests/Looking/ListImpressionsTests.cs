@@ -1,6 +1,7 @@
 using EditionRegister.Domain.Chains;
 using EditionRegister.Domain.Text;
 using EditionRegister.Store;
+using EditionRegister.Tests;
 using EditionRegister.UseCases.Demo;
 using EditionRegister.UseCases.Looking;
 
@@ -68,7 +69,7 @@ public sealed class ListImpressionsTests(ListImpressionsTests.TheDemo demo) : IC
 
         public TheDemo()
         {
-            Register = new MakeDemo(_ => { }).Run(new RegisterFolder(_folder.In("demo")));
+            Register = Register.Open(DemoCopy.Into(new RegisterFolder(_folder.In("demo"))));
             Sheets = [.. from work in Register.LookAround.Works() from sheet in work.Impressions select new ImpressionListed(work, sheet)];
         }
 

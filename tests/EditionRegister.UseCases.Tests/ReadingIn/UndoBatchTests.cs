@@ -1,9 +1,10 @@
 using System.Text;
-using EditionRegister.Domain;
 using EditionRegister.Domain.Chains;
 using EditionRegister.Domain.Facts;
 using EditionRegister.Domain.Impressions;
+using EditionRegister.Domain;
 using EditionRegister.Store;
+using EditionRegister.Tests;
 using EditionRegister.UseCases.Choosing;
 using EditionRegister.UseCases.Demo;
 using EditionRegister.UseCases.Moves;
@@ -19,7 +20,7 @@ public sealed class UndoBatchTests : IDisposable
     private readonly TempFolder _folder = new();
     private readonly Register _register;
 
-    public UndoBatchTests() => _register = new MakeDemo(_ => { }).Run(new RegisterFolder(_folder.In("register")));
+    public UndoBatchTests() => _register = Register.Open(DemoCopy.Into(new RegisterFolder(_folder.In("register"))));
 
     private ImpressionChoice Both => new() { Sheets = $"{Code(1, 9)}, {Code(2, 3)}" };
 
