@@ -15,7 +15,7 @@ internal static class PileTray
     /// <summary>Sheet 4 of 16 (7KQ4-M2X3): left out, slur.</summary>
     public static string Told(Work work, Impression sheet, int pile)
     {
-        var fault = Fault.Of(sheet.Fault) is { } known ? $", {known.Name}" : sheet.Fault is { } found ? $", {found}" : "";
+        var fault = work.OwnWords.FaultOf(sheet.Fault) is { } known ? $", {known.Name}" : sheet.Fault is { } found ? $", {found}" : "";
         var number = sheet.Number is null ? "" : $", numbered {work.NumberOf(sheet)}";
         var note = sheet.FaultNote is { } said ? $" ({said})" : "";
 

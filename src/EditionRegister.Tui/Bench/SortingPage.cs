@@ -85,7 +85,7 @@ internal sealed class SortingPage(Desk desk, long work, int run) : TrayPage
     {
         var meant = Meant();
 
-        return FaultChoice.Of(meant.Count == 1 ? $"sheet {Counted.Figure(meant[0].Ordinal)}" : "what is marked", fault => SortAsync("left-out", fault.Word));
+        return FaultChoice.Of(meant.Count == 1 ? $"sheet {Counted.Figure(meant[0].Ordinal)}" : "what is marked", _work!.OwnWords, fault => SortAsync("left-out", fault.Word));
     }
 
     private async Task<Opening?> SortAsync(string standing, string? fault)
