@@ -7,6 +7,9 @@ public abstract class Randomness
 {
     public static Randomness System { get; } = new SystemRandomness();
 
+    /// <summary>Another source of the same kind: what is drawn from it leaves this one as it was.</summary>
+    public virtual Randomness Beside => this;
+
     public abstract void Fill(Span<byte> bytes);
 
     /// <summary>A whole number from 0 to <paramref name="bound"/> - 1.</summary>
@@ -24,6 +27,9 @@ public abstract class Randomness
 public sealed class SeededRandomness(string seed) : Randomness
 {
     private long _block;
+    private SeededRandomness? _beside;
+
+    public override Randomness Beside => _beside ??= new SeededRandomness(seed + "/beside");
 
     public override void Fill(Span<byte> bytes)
     {

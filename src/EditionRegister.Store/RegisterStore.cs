@@ -18,7 +18,8 @@ public sealed record Surroundings(TimeProvider Time, Randomness Randomness, Acti
 public sealed class RegisterStore
 {
     private readonly Surroundings _surroundings;
-    private readonly LogbookWriter _writer;
+    private readonly Func<SqliteConnection> _open;
+    private readonly LogbookWriter? _writer;
 
     /// <summary>Opens nothing yet: each read and deed opens the file for itself, and refuses where it cannot.</summary>
     /// <param name="folder">Where the register lies.</param>
@@ -28,8 +29,12 @@ public sealed class RegisterStore
     {
         Folder = folder;
         _surroundings = surroundings;
+        _open = () => SqliteFile.OpenToRead(folder.Database);
         _writer = new LogbookWriter(folder.Database, surroundings.Time, surroundings.Randomness, by ?? (() => null), surroundings.Say);
     }
+
+    /// <summary>A register that is only looked at, wherever it lies.</summary>
+    internal RegisterStore(RegisterFolder folder, Surroundings surroundings, Func<SqliteConnection> open) => (Folder, _surroundings, _open) = (folder, surroundings, open);
 
     public RegisterFolder Folder { get; }
 
@@ -65,7 +70,7 @@ public sealed class RegisterStore
     {
         try
         {
-            using var connection = SqliteFile.OpenToRead(Folder.Database);
+            using var connection = _open();
             connection.Run("BEGIN");
 
             return read(new Reader(connection));
@@ -77,12 +82,17 @@ public sealed class RegisterStore
     }
 
     /// <summary>Reads, decides and writes under the write lock; see <see cref="LogbookWriter"/>.</summary>
-    public T Write<T>(string deed, Func<Writing, T> decide) => _writer.Write(deed, decide);
+    public T Write<T>(string deed, Func<Writing, T> decide) =>
+        _writer is { } writer ? writer.Write(deed, decide) : throw new InvalidOperationException($"What is past is only looked at; {deed} cannot be done to it.");
+
+    /// <summary>The register as its logbook had it at the end of a day where the clock stands, held in memory until it is disposed of.</summary>
+    /// <exception cref="RefusedException">day-before-register, day-not-over, logbook-unreadable.</exception>
+    public PastRegister AsOf(DateOnly day) => PastRegister.Fold(this, _surroundings, day);
 
     /// <summary>Checks the file, the logbook and every work with the rules given, all from one snapshot, changing nothing.</summary>
     public IEnumerable<Finding> Check(Func<Reader, IEnumerable<Finding>> rules)
     {
-        using var connection = SqliteFile.OpenToRead(Folder.Database);
+        using var connection = _open();
         connection.Run("BEGIN");
 
         var damaged = false;

@@ -52,6 +52,7 @@ internal static class Seeds
         if (form < 3)
         {
             SowMove(deed, MoveKind.SubConsigned);
+            SowMove(deed, MoveKind.WorkedOver);
             SowTerms(deed);
         }
     }

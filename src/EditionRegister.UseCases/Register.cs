@@ -1,22 +1,15 @@
 using EditionRegister.Domain;
 using EditionRegister.Store;
 using EditionRegister.UseCases.Checking;
-using EditionRegister.UseCases.Documents;
-using EditionRegister.UseCases.Editions;
-using EditionRegister.UseCases.Impressions;
-using EditionRegister.UseCases.Inventory;
 using EditionRegister.UseCases.Looking;
-using EditionRegister.UseCases.Moves;
 using EditionRegister.UseCases.People;
-using EditionRegister.UseCases.ReadingIn;
 using EditionRegister.UseCases.Registers;
-using EditionRegister.UseCases.Shows;
-using EditionRegister.UseCases.Works;
+using EditionRegister.UseCases.LookingBack;
 
 namespace EditionRegister.UseCases;
 
 /// <summary>An open register: its settings, and everything a person can do with it.</summary>
-public sealed class Register
+public sealed partial class Register
 {
     private readonly Func<long?> _by;
     private volatile RegisterSettings? _settings;
@@ -46,61 +39,7 @@ public sealed class Register
 
     public EditPlace EditPlace => new(Store);
 
-    public RecordWork RecordWork => new(Store);
-
-    public EditWork EditWork => new(Store);
-
-    public ListBench ListBench => new(Store);
-
-    public JoinWork JoinWork => new(Store);
-
-    public RecordMatrix RecordMatrix => new(Store);
-
-    public StateMatrixFate StateMatrixFate => new(Store);
-
-    public RecordPrintRun RecordPrintRun => new(Store);
-
-    public EditPrintRun EditPrintRun => new(Store);
-
-    public SortPulls SortPulls => new(Store);
-
-    public RehearseDeclaration RehearseDeclaration => new(Store);
-
-    public DeclareEdition DeclareEdition => new(Store);
-
-    public MendSize MendSize => new(Store);
-
-    public GiveNumbers GiveNumbers => new(Store);
-
-    public StateNumberFate StateNumberFate => new(Store);
-
-    public MakeEditionWhole MakeEditionWhole => new(Store);
-
-    public CloseEdition CloseEdition => new(Store);
-
-    public InscribeImpressions InscribeImpressions => new(Store);
-
-    public PutInscriptionBack PutInscriptionBack => new(Store);
-
-    public PriceImpressions PriceImpressions => new(Store);
-
-    public PutAway PutAway => new(Store);
-
-    public Consign Consign => new(Store);
-
-    public ReturnImpressions ReturnImpressions => new(Store);
-
-    public SellImpressions SellImpressions => new(Store);
-
-    public TakeLinkBack TakeLinkBack => new(Store);
-
-    public MakeShow MakeShow => new(Store);
-
-    public EditShow EditShow => new(Store);
-
-    public AddToShow AddToShow => new(Store);
-
-    public RemoveFromShow RemoveFromShow => new(Store);
+    public WritePlaceList WritePlaceList => new(Store, Settings);
 
     public CheckRegister CheckRegister => new(Store);
 
@@ -108,29 +47,7 @@ public sealed class Register
 
     public TakeAcceptanceBack TakeAcceptanceBack => new(Store);
 
-    public IssueCertificates IssueCertificates => new(Store, Settings);
-
-    public PreviewCertificates PreviewCertificates => new(Store, Settings);
-
-    public PreviewStandingCertificates PreviewStandingCertificates => new(Store);
-
-    public WriteCertificates WriteCertificates => new(Store);
-
-    public ListLabelSheets ListLabelSheets => new(Store);
-
-    public PlanLabels PlanLabels => new(Store, Settings);
-
-    public WriteLabels WriteLabels => new(Store, Settings);
-
-    public SpellPencil SpellPencil => new(Store);
-
-    public PreviewInventory PreviewInventory => new(Store);
-
-    public ExportInventory ExportInventory => new(Store);
-
-    public UndoBatch UndoBatch => new(Store);
-
-    public ReadIn ReadIn => new(Store, Settings);
+    public LookBack LookBack => new(Store);
 
     public LookAround LookAround => new(Store);
 

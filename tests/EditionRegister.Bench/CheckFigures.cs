@@ -50,16 +50,20 @@ internal static class CheckFigures
         RegisterFolder big = new(Path.Combine(folder, "big"));
         var rows = LargeRegister.Make(big, Works, SheetsEach);
         var tables = string.Concat(LargeRegister.Tables.Select(table => $"SELECT * FROM {table};"));
-        List<double> checks = [], dumps = [];
+        var today = DateOnly.FromDateTime(DateTime.Now).ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
+        List<double> checks = [], dumps = [], lookings = [], maps = [];
 
         for (var round = 0; round < 5; round++)
         {
+            maps.Add(Programs.Time(edreg, "map", "1", "--register", big.FullPath));
+            lookings.Add(Programs.Time(edreg, "map", "1", "--as-of", today, "--register", big.FullPath));
             dumps.Add(Programs.Time("sqlite3", "-csv", "-readonly", big.Database, tables));
             checks.Add(Programs.Time(edreg, "check", "--register", big.FullPath));
         }
 
         var (check, dump) = (Programs.Median(checks), Programs.Median(dumps));
         Print($"check of {Works * SheetsEach:#,0} impressions in {Works} works, {rows:#,0} rows, replay included: {check:0} ms, {check * 1000 / rows:0.0} µs a row");
+        Print($"map of one edition: {Programs.Median(maps):0} ms; as of a day, all of them folded anew: {Programs.Median(lookings):0} ms, {Programs.Median(lookings) * 1000 / rows:0.0} µs a row");
         Print($"sqlite3 -csv of the same tables: {dump:0} ms, {dump * 1000 / rows:0.0} µs a row; ratio {check / dump:0.0}");
     }
 

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
+using System.Globalization;
 using EditionRegister.Store;
 using Microsoft.Extensions.Time.Testing;
 
@@ -8,6 +9,9 @@ namespace EditionRegister.Cli.Tests;
 /// <summary>Runs the real program in this process, in a temporary folder of its own, and keeps what it printed.</summary>
 internal sealed class CliRun : IDisposable
 {
+    /// <summary>Before a day, in a line of a story: the clock goes on to ten in the morning of that day.</summary>
+    public const string NextDay = "date ";
+
     private readonly Dictionary<string, string> _environment = new(StringComparer.Ordinal);
     private readonly Randomness _randomness = new RepeatedRandomness();
 
@@ -46,6 +50,14 @@ internal sealed class CliRun : IDisposable
     /// <summary>Runs a line as it is typed, beginning with "edreg"; says on stdout, stderr and by a number what came of it.</summary>
     public string Typed(string line, params string[] more)
     {
+        // A story goes on to a later day; nothing is said.
+        if (line.StartsWith(NextDay, StringComparison.Ordinal))
+        {
+            Time.SetUtcNow(new DateTimeOffset(DateOnly.Parse(line[NextDay.Length..], CultureInfo.InvariantCulture), new TimeOnly(10, 0), TimeSpan.Zero));
+
+            return "";
+        }
+
         var code = Run([.. CommandLineParser.SplitCommandLine(line).Skip(1), .. more]);
 
         return $"{Output}{Error}{(code == 0 ? "" : FormattableString.Invariant($"[{code}]\n"))}".Replace(Folder, "/home/mira", StringComparison.Ordinal);

@@ -33,9 +33,10 @@ internal static class Dump
         return Columns(connection, table);
     }
 
-    private static IEnumerable<string> Rows(SqliteConnection connection, string table)
+    private static IEnumerable<string> Rows(SqliteConnection connection, string table) => Rows(connection, table, Columns(connection, table));
+
+    public static IEnumerable<string> Rows(SqliteConnection connection, string table, List<string> columns)
     {
-        var columns = Columns(connection, table);
         var values = string.Join(" || ' ' || ", columns.Select(column => $"'{column}=' || typeof({column}) || ':' || hex(CAST({column} AS BLOB))"));
 
         return Column(connection, $"SELECT {values} FROM {table} ORDER BY 1").Select(row => $"{table}: {row}");

@@ -5,7 +5,7 @@ namespace EditionRegister.Store.Tests;
 
 /// <summary>
 /// One work, known by heart. Edition 1: numbers 1 to 3 (3 void), one sheet signed; artist's proof 1 of 2. Edition 2: size 2, nothing
-/// signed. Sheets: 1 is number 1 and with a gallery, sold; 2 kept; 3 as pulled; 4 held out.
+/// signed. Sheets: 1 is number 1 and with a gallery, sold; 2 kept; 3 as pulled; 4 held out. One pass: 10 in, 8 out.
 /// </summary>
 internal static class SmallStudio
 {
@@ -30,12 +30,49 @@ internal static class SmallStudio
         work.Set("document", 1, ("kind", "certificate"), ("impression", 1), ("serial", "S-0001"), ("issued", "2026-03-01"), ("standing", "valid"), ("statement", "1/3"));
 
         Show(writing);
+        Bench(work);
+        SheetBySheet(work);
+        work.Set("entitlement", 1, ("numbering", 1), ("first", 1), ("last", 1), ("person", 1));
+        writing.On(Root.Place(2)).Set("stock_take", 1, ("place", 2), ("occasion", "stock-take"));
+        writing.On(Root.Place(2)).Set("stock_take_line", 1, ("stock_take", 1), ("ordinal", 1), ("code", "7KQ4M2X3"), ("impression", 1), ("outcome", "present"));
         work.Set("accepted_finding", 1,
             ("rule", "SheetsBalance"), ("severity", "query"), ("subject_kind", "print_run"), ("subject_id", 1), ("finding", "Sheets do not add up."),
             ("reason", "two were burnt"), ("accepted", "2026-03-01"), ("withdrawn", "no"));
 
         return true;
     });
+
+    private static void Bench(Deed work)
+    {
+        work.Set("matrix_code", 1, ("code", "7KQ4M2XA"), ("matrix", 1));
+        work.Set("matrix_state", 1, ("matrix", 1), ("ordinal", 1), ("name", "whole"));
+        work.Set("pass", 1,
+            ("run", 1), ("ordinal", 1), ("kind", "printed"), ("side", "recto"), ("reach", "all"),
+            ("sheets_in", 10), ("added", 0), ("sheets_out", 8), ("spoiled", 1), ("held_out", 1));
+        work.Set("pass_matrix", 1, ("pass", 1), ("matrix", 1), ("state", 1));
+        work.Set("pass_colour", 1, ("pass", 1), ("ordinal", 1), ("colour", "grey"), ("manner", "flat"));
+        work.Set("pass_person", 1, ("pass", 1), ("person", 1));
+        work.Set("pass_spoiled", 1, ("pass", 1), ("fault", "slur"), ("sheets", 1));
+        work.Set("pass_held_out", 1, ("pass", 1), ("kind", "progressive"), ("sheets", 1));
+        work.Set("pass_sheet", 1, ("pass", 1), ("impression", 1));
+    }
+
+    /// <summary>What is told of single sheets; sheet 2 is a copy of the set that the work is said to be, and sheet 3 lies in it.</summary>
+    private static void SheetBySheet(Deed work)
+    {
+        work.Set("grade", 1, ("impression", 1), ("registration", 5), ("against", "guide-sheet"));
+        work.Set("sheet_link", 1, ("impression", 4), ("kind", "ghost-of"), ("other", 1));
+        work.Set("sheet_change", 1, ("impression", 1), ("ordinal", 1), ("what", "title"), ("was", "Harbor"), ("became", "Harbour"));
+        work.Set("print_set", 1, ("work", 1), ("form", "suite"), ("signed_on", "unknown"));
+        work.Set("set_part", 1, ("print_set", 1), ("ordinal", 1), ("part", 1));
+        work.Set("set_sheet", 1, ("copy", 2), ("sheet", 3), ("standing", "in"));
+        work.Set("reservation", 1, ("impression", 2), ("person", 2), ("standing", "standing"));
+        work.Set("picture", 1,
+            ("work", 1), ("ordinal", 1), ("impression", 1), ("sha256", new string('a', 64)), ("media", "image/jpeg"), ("bytes", 9), ("width", 3), ("height", 2),
+            ("standing", "shown"));
+        work.Set("condition_report", 1, ("impression", 1), ("ordinal", 1), ("occasion", "at-rest"));
+        work.Set("condition_remark", 1, ("report", 1), ("ordinal", 1), ("term", "foxing"), ("picture", 1));
+    }
 
     private static void Show(Writing writing)
     {

@@ -1,10 +1,10 @@
 using EditionRegister.Domain;
 using EditionRegister.Store;
+using EditionRegister.Tests;
 using EditionRegister.Tui.Asking;
 using EditionRegister.Tui.Hall;
 using EditionRegister.Tui.Pages;
 using EditionRegister.UseCases;
-using EditionRegister.UseCases.Demo;
 using EditionRegister.UseCases.Registers;
 using Microsoft.Extensions.Time.Testing;
 
@@ -44,7 +44,7 @@ internal sealed class TestHouse : IAsyncDisposable
     /// <summary>On the demo, as a year of its studio left it.</summary>
     public static Task<TestHouse> OnDemoAsync() => StartedAsync(new TestHouse((folder, surroundings) =>
     {
-        new MakeDemo(_ => { }).Run(folder);
+        DemoCopy.Into(folder);
         return Register.Open(folder, surroundings);
     }));
 

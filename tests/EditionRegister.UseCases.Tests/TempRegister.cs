@@ -12,11 +12,13 @@ public sealed class TempRegister : IDisposable
 
     public TempRegister()
     {
-        FakeTimeProvider time = new(new DateTimeOffset(2026, 3, 1, 10, 0, 0, TimeSpan.Zero)) { AutoAdvanceAmount = TimeSpan.FromSeconds(1) };
-        time.SetLocalTimeZone(TimeZoneInfo.Utc);
-        Register = new MakeRegister(new Surroundings(time, new SeededRandomness("use case tests"), _ => { }))
+        Time.AutoAdvanceAmount = TimeSpan.FromSeconds(1);
+        Time.SetLocalTimeZone(TimeZoneInfo.Utc);
+        Register = new MakeRegister(new Surroundings(Time, new SeededRandomness("use case tests"), _ => { }))
             .Run(new RegisterFolder(_folder.In("register")), new RegisterSettings { Name = "Test" });
     }
+
+    public FakeTimeProvider Time { get; } = new(new DateTimeOffset(2026, 3, 1, 10, 0, 0, TimeSpan.Zero));
 
     public Register Register { get; }
 

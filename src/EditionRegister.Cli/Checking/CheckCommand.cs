@@ -10,18 +10,19 @@ internal static class CheckCommand
 {
     public static Command Create(CommandContext context)
     {
-        CommandWithExample command = new("check", "Checks the whole register and lists everything found. Changes nothing.", "edreg check --json");
+        var pictures = Opt.Flag("--pictures", "Read and hash the file of every picture too. Else only whether it is there, and as long as it should be.");
+        CommandWithExample command = new("check", "Checks the whole register and lists everything found. Changes nothing.", "edreg check --json") { pictures };
 
-        command.SetAction(line => Check(context.Open(line), context.Printer()));
+        command.SetAction(line => Check(context.Open(line), context.Printer(), line.GetValue(pictures)));
 
         return command;
     }
 
-    private static int Check(Register register, Printer printer)
+    private static int Check(Register register, Printer printer, bool hashPictures)
     {
         FindingTally tally = new();
         var check = register.CheckRegister;
-        var findings = ReadableFindings.Of(check).Select(tally.Count);
+        var findings = ReadableFindings.Of(check, hashPictures: hashPictures).Select(tally.Count);
 
         printer.Show(
             text: () =>

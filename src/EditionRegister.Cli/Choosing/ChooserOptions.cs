@@ -17,9 +17,11 @@ internal sealed class ChooserOptions
     private readonly Option<long?> _show = Opt.Id("--show", "a show", "Everything listed in a show, in list order.");
     private readonly Option<bool> _all = Opt.Flag("--all", "Every impression that is not left out.");
 
+    private readonly Option<string?> _withSets = Opt.Word("--with-sets", ["yes", "no"], "Whether what lies in the copies of a set goes with them. Else yes where they are moved or pass on, no in all other deeds.");
+
     public void AddTo(Command command)
     {
-        foreach (var option in new Option[] { _sheets, _edition, _work, _run, _pile, _lyingIn, _show, _all })
+        foreach (var option in new Option[] { _sheets, _edition, _work, _run, _pile, _lyingIn, _show, _all, _withSets })
         {
             command.Add(option);
         }
@@ -56,6 +58,7 @@ internal sealed class ChooserOptions
             LyingIn = line.GetValue(_lyingIn),
             Show = line.GetValue(_show),
             All = line.GetValue(_all),
+            WithSets = line.GetValue(_withSets) is { } with ? with == "yes" : null,
         };
     }
 }

@@ -10,28 +10,33 @@ internal static class DeclareCommand
     public static Command Create(CommandContext context)
     {
         var work = Arg.Id("WORK", "The number of the work.");
-        var numberings = Opt.Numberings("--numbering", $"How it is numbered: {NumberingPlan.Form}.");
+        var numberings = Opt.Numberings("--numbering", $"How it is numbered: {NumberingPlan.Form}; a name before it, as in “deluxe: I-X”, tells two of one kind apart.");
         numberings.Required = true;
         var kind = Opt.Word("--kind", ["limited", "open", "varied", "unique", "unknown"], "What kind of edition. Else limited.");
         var extent = Opt.Word("--extent", ["whole", "partly-known", "someone-elses"], "Ours and wholly here, ours and partly known here, or someone else's. Else whole.");
         var intended = Opt.Some("--intended", "How many were intended, where that is another number.");
         var declared = Opt.Date("--declared", "When it was declared. Else not known.");
-        var second = Opt.Flag("--second", "The work has an edition already, and this one is disclosed as a second.");
+        var printing = Opt.Word("--printing", NewEdition.Printings, "On demand, where numbers are printed as they are wanted. Else nothing is said.");
+        var rank = Opt.Word("--rank", NewEdition.Ranks, "Which edition of the work: a later one, a restrike or a posthumous one is disclosed as such.");
+        var second = Opt.Flag("--second", "The same as --rank later.");
         var note = Opt.Text("--note", "TEXT", "Anything else.");
         CommandWithExample command = new("declare", "Declares an edition of a work, with its numberings.", "edreg declare 3 --numbering 1-12 --numbering \"A/P I-II\" --declared 2026-02-20")
         {
-            work, numberings, kind, extent, intended, declared, second, note,
+            work, numberings, kind, extent, intended, declared, printing, rank, second, note,
         };
 
         command.SetAction(line => context.Record(line, register =>
         {
+            var own = register.LookAround.OwnWords();
             var id = register.DeclareEdition.Run(line.GetValue(work)!.Value, new NewEdition
             {
                 Kind = line.GetValue(kind) ?? "limited",
                 Extent = line.GetValue(extent) ?? "whole",
                 Intended = line.GetValue(intended),
                 Declared = line.GetValue(declared) ?? RecordedDate.None,
-                Numberings = [.. line.GetRequiredValue(numberings)!.Select(NumberingPlan.Read)],
+                Numberings = [.. line.GetRequiredValue(numberings)!.Select(text => NumberingPlan.Read(text, own))],
+                Printing = line.GetValue(printing),
+                Rank = line.GetValue(rank),
                 IsSecond = line.GetValue(second),
                 Note = line.GetValue(note),
             });

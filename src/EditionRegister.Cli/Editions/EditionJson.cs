@@ -17,11 +17,15 @@ internal static class EditionJson
         json.Date("closed_on", edition.ClosedOn);
         json.Whole("size", edition.Size);
         json.Whole("total", edition.Total);
+        json.WriteString("printing", edition.Printing);
+        json.WriteString("rank", edition.Rank);
+        json.WriteString("fell_short", edition.FellShort);
         json.WriteString("note", edition.Note);
         json.Each("numberings", edition.Numberings, numbering =>
         {
             json.WriteString("kind", numbering.KindWord);
             json.WriteString("notation", numbering.NotationWord);
+            json.WriteString("name", numbering.Name);
             json.Whole("size", numbering.Size);
             json.WriteString("size_state", numbering.SizeState);
             json.WriteString("span", numbering.Span);

@@ -15,7 +15,7 @@ internal static class MendCommand
         command.SetAction(line => context.Record(line, register =>
         {
             var id = line.GetValue(edition)!.Value;
-            register.MendSize.Run(id, NumberingPlan.Read(line.GetRequiredValue(numbering)));
+            register.MendSize.Run(id, NumberingPlan.Read(line.GetRequiredValue(numbering), register.LookAround.OwnWords()));
 
             return EditionRecorded.As("mended", register, id);
         }));

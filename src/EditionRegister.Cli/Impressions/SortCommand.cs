@@ -20,9 +20,10 @@ internal static class SortCommand
         command.SetAction(line => context.Record(line, register =>
         {
             var word = line.GetRequiredValue(standing);
+            var wet = RackText.TooEarly(register.LookAround.Chosen(chooser.Read(line)), register.ListRack.Today);
             var sheets = register.SortPulls.Run(chooser.Read(line), word, line.GetValue(fault), line.GetValue(note));
 
-            return new Recorded(EditionSaid.Sorted(sheets, word), json =>
+            return new Recorded(wet is null ? EditionSaid.Sorted(sheets, word) : $"{EditionSaid.Sorted(sheets, word)} {wet}", json =>
             {
                 json.WriteNumber("sheets", sheets);
                 json.WriteString("standing", word);

@@ -15,7 +15,8 @@ internal static class InventoryCommand
         var available = Opt.Flag("--available", "Only what is free to sell.");
         var owners = Opt.Flag("--with-owners", "Add owner, net price and notes: for your own books, not to hand out.");
         var file = Opt.Text("--out", "FILE", "The CSV to write. Else it is printed.");
-        CommandWithExample command = new("inventory", "Writes the inventory as CSV (UTF-8, comma), the same bytes for the same register.", "edreg inventory --available --out for-the-fair.csv") { maker, edition, place, available, owners, file };
+        var asOf = AsOfOption.Create();
+        CommandWithExample command = new("inventory", "Writes the inventory as CSV (UTF-8, comma), the same bytes for the same register.", "edreg inventory --available --out for-the-fair.csv") { maker, edition, place, available, owners, file, asOf };
 
         command.SetAction(line =>
         {
@@ -27,6 +28,11 @@ internal static class InventoryCommand
                 Available = line.GetValue(available),
                 Owners = line.GetValue(owners),
             };
+
+            if (line.GetValue(asOf) is { } day)
+            {
+                return InventoryThen.Write(context, line, day, choice, context.PathOf(line.GetValue(file)));
+            }
 
             return line.GetValue(file) is { } path ? ToFile(context, line, choice, context.PathOf(path)!) : ToOutput(context, line, choice);
         });

@@ -12,6 +12,7 @@ internal static class ChainJson
     {
         json.Each("whereabouts", sheet.Whereabouts, link => Move(json, work, link));
         json.Each("ownership", sheet.Ownership, link => Transfer(json, work, link));
+        json.Each("reservations", sheet.Reservations, kept => Reserved(json, work, kept));
     }
 
     private static void Move(Utf8JsonWriter json, Work work, WhereaboutsLink link)
@@ -24,7 +25,20 @@ internal static class ChainJson
         json.WriteString("with", link.To.Holder is { } holder ? work.Book.NameOf(holder) : null);
         json.Date("until", link.Until);
         json.Whole("share_in_hundredths_of_a_per_cent", link.Rate);
+        json.WriteString("agreement", link.Agreement);
+        json.Amount("insured", link.Value, link.ValueCurrency);
+        json.WriteString("insured_currency", link.ValueCurrency);
+        json.Whole("show", link.Show);
         json.WriteString("note", link.Note);
+    }
+
+    private static void Reserved(Utf8JsonWriter json, Work work, Reservation kept)
+    {
+        json.WriteString("standing", kept.Standing);
+        json.WriteString("for", kept.Person is { } person ? work.Book.NameOf(person) : null);
+        json.Date("made", kept.Made);
+        json.Date("until", kept.Until);
+        json.WriteString("note", kept.Note);
     }
 
     private static void Transfer(Utf8JsonWriter json, Work work, OwnershipLink link)

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using EditionRegister.Domain.Documents;
 using EditionRegister.Domain.Impressions;
 using EditionRegister.Domain.Works;
 using EditionRegister.UseCases.Looking;
@@ -23,6 +24,7 @@ internal static class ImpressionJson
             json.WriteString("position", one.Position);
             json.WriteString("text", one.Text);
         });
+        SheetHistoryJson.Write(json, work, sheet);
         ChainJson.Write(json, work, sheet);
         json.Each("documents", sheet.Documents, document =>
         {
@@ -36,6 +38,7 @@ internal static class ImpressionJson
             json.WriteString("column", kept.Header);
             json.WriteString("value", kept.Value);
         });
+        ConditionJson.Reports(json, work, sheet);
         json.Each("history", seen.History, entry =>
         {
             json.WriteNumber("entry", entry.N);
@@ -58,6 +61,13 @@ internal static class ImpressionJson
 
     private static void Sheet(Utf8JsonWriter json, Work work, Impression sheet)
     {
+        json.WriteString("variant", sheet.Variant);
+        json.WriteString("dedication", sheet.Dedication);
+        json.WriteString("hand_colouring", SheetText.HandColouring(work, sheet));
+        json.WriteString("ghost_of", SheetText.GhostOf(work, sheet));
+        json.WriteString("ghosts", SheetText.Ghosts(work, sheet));
+        json.WriteString("replaces", SheetText.Replaces(work, sheet));
+        json.WriteString("replaced_by", SheetText.ReplacedBy(work, sheet));
         json.WriteString("fault", sheet.Fault);
         json.WriteString("fault_note", sheet.FaultNote);
         json.WriteString("number_given", work.NumberingOf(sheet)?.Spell(sheet.Number));

@@ -22,17 +22,21 @@ internal static class ImpressionLists
     ];
 
     public static void Print(Printer printer, ImpressionsListed listed, int skipped) => printer.Show(
-        text: () =>
-        {
-            printer.Table(Columns, listed.Page.Select(Row));
-            printer.Line(LastLine(listed, skipped));
-        },
-        json: json =>
-        {
-            json.Each("impressions", listed.Page, one => Write(json, one));
-            json.WriteNumber("found", listed.Found);
-            json.WriteNumber("all", listed.All);
-        });
+        text: () => PrintText(printer, listed, skipped),
+        json: json => WriteAll(json, listed));
+
+    public static void PrintText(Printer printer, ImpressionsListed listed, int skipped)
+    {
+        printer.Table(Columns, listed.Page.Select(Row));
+        printer.Line(LastLine(listed, skipped));
+    }
+
+    public static void WriteAll(Utf8JsonWriter json, ImpressionsListed listed)
+    {
+        json.Each("impressions", listed.Page, one => Write(json, one));
+        json.WriteNumber("found", listed.Found);
+        json.WriteNumber("all", listed.All);
+    }
 
     public static void Write(Utf8JsonWriter json, ImpressionListed listed)
     {

@@ -14,7 +14,7 @@ internal static class ImpressionPage
         printer.Line();
         printer.Facts([.. ImpressionFacts.OfTheWork(work), .. ImpressionFacts.OfTheRun(work, sheet, units), .. ImpressionFacts.OfTheSheet(work, sheet)]);
 
-        foreach (var table in ImpressionTables.All(work, sheet))
+        foreach (var table in ImpressionTables.All(work, sheet).Append(ConditionShown.Reports(work, sheet)))
         {
             printer.Section(table.Heading, [.. table.Columns.Select(column => new Column(column.Head, column.IsRight))], table.Rows);
         }

@@ -17,12 +17,24 @@ internal static class ListCommand
         var edition = Opt.Id("--edition", "an edition", "Only what bears a number of this edition.");
         var skip = Opt.Count("--skip", "Leave out so many from the beginning.");
         var take = Opt.Count("--take", "Show so many at most. Else all.");
+        var asOf = AsOfOption.Create();
         CommandWithExample command = new("list", "Lists impressions: code, number, title, maker, standing, where and whose.", "edreg list harbour --standing kept --take 20")
         {
-            texts, maker, place, standing, work, edition, skip, take,
+            texts, maker, place, standing, work, edition, skip, take, asOf,
         };
 
-        command.SetAction(line => context.Look(line, (register, printer) => ImpressionLists.Print(printer, register.ListImpressions.Run(new ImpressionsWanted
+        command.SetAction(line =>
+        {
+            var wanted = Wanted(line);
+
+            return line.GetValue(asOf) is { } day
+                ? ThenPrinted.Look(context, line, day, (then, printer) => ThenPages.List(printer, then, wanted))
+                : context.Look(line, (register, printer) => ImpressionLists.Print(printer, register.ListImpressions.Run(wanted), wanted.Skip));
+        });
+
+        return command;
+
+        ImpressionsWanted Wanted(ParseResult line) => new()
         {
             Texts = line.GetValue(texts) ?? [],
             Maker = line.GetValue(maker),
@@ -32,8 +44,6 @@ internal static class ListCommand
             Edition = line.GetValue(edition),
             Skip = line.GetValue(skip) ?? 0,
             Take = line.GetValue(take),
-        }), line.GetValue(skip) ?? 0)));
-
-        return command;
+        };
     }
 }

@@ -18,6 +18,13 @@ internal static class MapJson
             json.Each("cells", numbering.Cells, cell => Cell(json, cell));
         });
         json.Each("beside", map.Beside, cell => Cell(json, cell));
+        json.Each("division", map.Division, share =>
+        {
+            json.WriteString("numbers", share.Numbers);
+            json.WriteString("to", share.Person);
+            json.WriteString("now", share.Now);
+            json.Date("agreed", share.Agreed.Agreed);
+        });
         json.Each("totals", map.Totals, total =>
         {
             json.WriteString("label", total.Label);

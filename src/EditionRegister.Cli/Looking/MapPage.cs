@@ -10,6 +10,8 @@ internal static class MapPage
 
     private static readonly Column[] Columns = [new("code"), new("number"), new("is"), new("where")];
 
+    private static readonly Column[] Shares = [new("numbers"), new("to"), new("now"), new("agreed")];
+
     public static void Print(Printer printer, NumberMap map)
     {
         printer.Line(EditionSaid.MapHeading(map));
@@ -22,6 +24,7 @@ internal static class MapPage
             printer.Table(Columns, numbering.Cells.Select(Row));
         }
 
+        printer.Section("To be divided:", Shares, [.. map.Division.Select(share => (string[])[share.Numbers, share.Person, share.Now, share.Agreed.Agreed.Text ?? ""])]);
         printer.Section("Beside the numbers:", Columns, [.. map.Beside.Select(Row)]);
         printer.Line();
         printer.Facts([.. map.Totals.Select(total => (total.Label, (string?)total.Value))]);

@@ -17,11 +17,12 @@ internal sealed class SaleOptions
     private readonly CurrencyOption _currency = CurrencyOption.Create();
     private readonly Option<RecordedDate?> _date = Opt.Date("--date", "When. Else today.");
     private readonly Option<bool> _collected = Opt.Flag("--collected", "The buyer took it along.");
+    private readonly Option<bool> _despite = Opt.Flag("--despite-reservation", "Also where it is reserved for, or on approval with, somebody else.");
     private readonly Option<string?> _note = Opt.Text("--note", "TEXT", "Anything else.");
 
     public void AddTo(Command command)
     {
-        foreach (var option in new Option[] { _to, _buyerUnknown, _seller, _agent, _price, _net, _currency, _date, _collected, _note })
+        foreach (var option in new Option[] { _to, _buyerUnknown, _seller, _agent, _price, _net, _currency, _date, _collected, _despite, _note })
         {
             command.Add(option);
         }
@@ -49,6 +50,7 @@ internal sealed class SaleOptions
             Currency = currency,
             Note = line.GetValue(_note),
             Collected = line.GetValue(_collected),
+            DespiteReservation = line.GetValue(_despite),
         };
     }
 }

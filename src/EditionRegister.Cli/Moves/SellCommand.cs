@@ -17,11 +17,12 @@ internal static class SellCommand
         {
             var (choice, people) = (chooser.Read(line), options.People(line));
             var sale = options.Read(line, register.Settings.Currency);
-            var sheets = register.SellImpressions.Run(choice, people, sale);
+            var sold = register.SellImpressions.Sell(choice, people, sale);
+            var sheets = sold.Count;
             var buyer = people.Buyer is { } who ? Names.Of(register, who) : null;
             var day = context.DayOf(sale.Date.IsKnown ? sale.Date : null);
 
-            return new Recorded(SheetSaid.Sold(sheets, buyer, sale.Price, sale.Currency, day), json =>
+            return new Recorded(SheetSaid.Sold(sheets, buyer, sale.Price, sale.Currency, day, sold.Resold > 0), json =>
             {
                 json.WriteNumber("sheets", sheets);
                 json.WriteString("to", buyer);
@@ -30,6 +31,7 @@ internal static class SellCommand
                 json.WriteString("currency", (sale.Price ?? sale.Net) is null ? null : sale.Currency);
                 json.Date("date", day);
                 json.WriteBoolean("collected", sale.Collected);
+                json.WriteNumber("resold", sold.Resold);
             });
         }));
 

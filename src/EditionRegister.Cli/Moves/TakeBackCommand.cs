@@ -9,7 +9,7 @@ internal static class TakeBackCommand
     {
         ChooserOptions chooser = new();
         var move = Opt.Flag("--move", "The last step of where it is.");
-        var transfer = Opt.Flag("--transfer", "The last step of whose it is: a sale.");
+        var transfer = Opt.Flag("--transfer", "The last step of whose it is: a sale, a gift.");
         CommandWithExample command = new("take-back", "Takes the last move or sale of sheets back where it was recorded by mistake; the logbook keeps both.", "edreg take-back --edition 3 --sheets 6 --transfer") { move, transfer };
         chooser.AddTo(command);
 

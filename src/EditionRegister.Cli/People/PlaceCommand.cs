@@ -9,6 +9,7 @@ internal static class PlaceCommand
     {
         PlaceAddCommand.Create(context),
         PlaceListCommand.Create(context),
+        PlaceShowCommand.Create(context),
         PlaceEditCommand.Create(context),
     };
 }

@@ -65,14 +65,14 @@ internal static class Arg
     {
         HelpName = word,
         Description = description,
-        CustomParser = Given.Sound(text => NumberRanges.Read(text))!,
+        CustomParser = Given.Sound(NumberRanges.Plausible)!,
     };
 
     public static Argument<string> Numbering(string description) => new("NUMBERING")
     {
         HelpName = "NUMBERING",
         Description = description,
-        CustomParser = Given.Sound(text => NumberingPlan.Read(text))!,
+        CustomParser = Given.Sound(NumberingPlan.Plausible)!,
     };
 
     private static void ReadCode(string text)

@@ -52,17 +52,17 @@ internal static class Opt
 
     /// <summary>Impressions or numbers as people list them.</summary>
     public static Option<string?> Ranges(string name, string word, string description) =>
-        new(name) { HelpName = word, Description = description, CustomParser = Given.Sound(text => NumberRanges.Read(text)) };
+        new(name) { HelpName = word, Description = description, CustomParser = Given.Sound(NumberRanges.Plausible) };
 
     public static Option<string?> Numbering(string name, string description) =>
-        new(name) { HelpName = "NUMBERING", Description = description, CustomParser = Given.Sound(text => NumberingPlan.Read(text)) };
+        new(name) { HelpName = "NUMBERING", Description = description, CustomParser = Given.Sound(NumberingPlan.Plausible) };
 
     public static Option<string[]?> Numberings(string name, string description) => new(name)
     {
         HelpName = "NUMBERING",
         Description = $"{description} May be repeated.",
         Arity = ArgumentArity.OneOrMore,
-        CustomParser = Given.AllSound(text => NumberingPlan.Read(text)),
+        CustomParser = Given.AllSound(NumberingPlan.Plausible),
     };
 
     // Free words would be kept without an earliest and a latest day, and a slip of the finger with them.

@@ -12,28 +12,28 @@ internal static class MatrixAddCommand
         var work = Arg.Id("WORK", "The number of the work.");
         var what = Opt.Word("--what", MatrixDeeds.Kinds, "What it is.");
         what.Required = true;
-        var material = Opt.Text("--material", "TEXT", "What it is made of.");
-        var reduction = Opt.Flag("--reduction", "It is cut away in printing, colour by colour.");
-        var notReduction = Opt.Flag("--not-reduction", "It is not. Without either word nobody knows.");
-        var made = Opt.Date("--made", "When it was made.");
-        CommandWithExample command = new("add", "Records a block, plate, stone, screen or stencil that a work is printed from.", "edreg matrix add 3 --what block --material lino --reduction") { work, what, material, reduction, notReduction, made };
+        MatrixOptions options = new();
+        CommandWithExample command = new("add", "Records a block, plate, stone, screen or stencil that a work is printed from, and gives it a code of its own.", "edreg matrix add 3 --what block --part key --material lino --place \"Drawer 5\"") { work, what };
+        options.AddTo(command);
 
         command.SetAction(line => context.Record(line, register =>
         {
             var id = line.GetValue(work)!.Value;
-            var matrixId = register.RecordMatrix.Run(id, line.GetRequiredValue(what)!, line.GetValue(material), Reduction(line.GetValue(reduction), line.GetValue(notReduction)), line.GetValue(made) ?? RecordedDate.None);
+            NewMatrix said = new()
+            {
+                What = line.GetRequiredValue(what)!,
+                Part = options.Part(line),
+                Material = options.Material(line),
+                Reduction = options.Reduction(line) ?? "unknown",
+                Made = options.Made(line) ?? RecordedDate.None,
+            };
+            var matrixId = register.RecordMatrix.Run(id, said, options.Place(line), options.Keeper(line));
             var printed = register.LookAround.Work(id);
             var matrix = printed.Matrices.First(found => found.Id == matrixId);
 
-            return new Recorded(BenchSaid.Recorded(printed, matrix), json => MatrixJson.Write(json, matrix));
+            return new Recorded(BenchSaid.Recorded(printed, matrix), json => MatrixJson.Write(json, printed, matrix));
         }));
 
         return command;
     }
-
-    private static string Reduction(bool isOne, bool isNone) =>
-        isOne && isNone ? throw new WrongUsageException("--reduction and --not-reduction exclude each other.")
-        : isOne ? "yes"
-        : isNone ? "no"
-        : "unknown";
 }

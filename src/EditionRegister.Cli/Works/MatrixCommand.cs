@@ -8,6 +8,9 @@ internal static class MatrixCommand
     public static Command Create(CommandContext context) => new CommandWithExample("matrix", "Records what works are printed from, and what becomes of it.", "edreg matrix add 3 --what block --material lino --reduction")
     {
         MatrixAddCommand.Create(context),
+        MatrixEditCommand.Create(context),
+        MatrixStateCommand.Create(context),
         MatrixFateCommand.Create(context),
+        MatrixListCommand.Create(context),
     };
 }

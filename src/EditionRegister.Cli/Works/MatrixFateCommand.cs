@@ -11,20 +11,22 @@ internal static class MatrixFateCommand
     {
         var work = Arg.Id("WORK", "The number of the work.");
         var fate = Arg.Word("FATE", MatrixDeeds.Fates, "What became of it.");
-        var matrix = Opt.Id("--matrix", "a matrix", "Which matrix. Needed where the work has several.");
+        var which = MatrixOptions.Which();
         var date = Opt.Date("--date", "When. Else not known.");
         var note = Opt.Text("--note", "TEXT", "Anything else.");
+        var proof = Opt.Text("--proof", "CODE", "The impression that proves it: one pulled from the cancelled plate.");
         var correct = Opt.Flag("--correct", "The fate on record was a mistake.");
-        CommandWithExample command = new("fate", "States what became of a block, plate, stone or screen.", "edreg matrix fate 3 cut-away-in-printing --date 2026-02-20") { work, fate, matrix, date, note, correct };
+        CommandWithExample command = new("fate", "States what became of a block, plate, stone or screen, and which impression proves it.", "edreg matrix fate 3 cut-away-in-printing --date 2026-02-20") { work, fate, which, date, note, proof, correct };
 
         command.SetAction(line => context.Record(line, register =>
         {
             var id = line.GetValue(work)!.Value;
-            register.StateMatrixFate.Run(id, line.GetValue(matrix), line.GetRequiredValue(fate), line.GetValue(date) ?? RecordedDate.None, line.GetValue(note), line.GetValue(correct));
+            long? matrix = line.GetValue(which) is { } named ? register.LookAround.MatrixOf(id, named).Id : null;
+            register.StateMatrixFate.Run(id, matrix, line.GetRequiredValue(fate), line.GetValue(date) ?? RecordedDate.None, line.GetValue(note), line.GetValue(correct), line.GetValue(proof));
             var printed = register.LookAround.Work(id);
-            var stated = line.GetValue(matrix) is { } named ? printed.Matrices.First(found => found.Id == named) : printed.Matrices[0];
+            var stated = matrix is { } meant ? printed.Matrices.First(found => found.Id == meant) : printed.Matrices[0];
 
-            return new Recorded(BenchSaid.FateStated(printed, stated), json => MatrixJson.Write(json, stated));
+            return new Recorded(BenchSaid.FateStated(printed, stated), json => MatrixJson.Write(json, printed, stated));
         }));
 
         return command;

@@ -34,11 +34,15 @@ internal static class RunAddCommand
         // A pile of nothing leaves no sheet that would say which run it was: the newest.
         var run = pile is [var first, ..] ? work.RunOf(first)! : work.Runs[^1];
 
-        return new Recorded(BenchSaid.Recorded(work, run), json => Write(json, work, run, pile))
-        {
-            More = printer => printer.Table(Columns, pile.Select(sheet => (string[])[sheet.ShownCode, Counted.Figure(sheet.Ordinal), Called.Plain(sheet.Standing)])),
-        };
+        return Recorded(run.IsUnderWay(pile.Count) ? BenchSaid.UnderWay(work, run) : BenchSaid.Recorded(work, run), work, run, pile);
     }
+
+    /// <summary>What was recorded of a run, with every sheet of its pile.</summary>
+    internal static Recorded Recorded(string sentence, Work work, PrintRun run, IReadOnlyList<Impression> pile) =>
+        new(sentence, json => Write(json, work, run, pile))
+        {
+            More = pile.Count == 0 ? null : printer => printer.Table(Columns, pile.Select(sheet => (string[])[sheet.ShownCode, Counted.Figure(sheet.Ordinal), Called.Plain(sheet.Standing)])),
+        };
 
     private static void Write(Utf8JsonWriter json, Work work, PrintRun run, IReadOnlyList<Impression> pile)
     {

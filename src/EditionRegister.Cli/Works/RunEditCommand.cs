@@ -11,12 +11,13 @@ internal static class RunEditCommand
         var id = Arg.Id("WORK", "The number of the work.");
         var run = Opt.Some("--run", "The print run. Else 1.");
         RunMeasures measures = new();
-        CommandWithExample command = new("edit", "Puts right what was counted and measured of a print run; the sheets must balance again.", "edreg run edit 3 --started 25 --spoiled 4") { id, run };
+        var cancellationProof = Opt.Word("--cancellation-proof", ["yes", "no"], "Whether it is the proof from the cancelled matrix.");
+        CommandWithExample command = new("edit", "Puts right what was counted and measured of a print run; the sheets must balance again.", "edreg run edit 3 --started 25 --spoiled 4") { id, run, cancellationProof };
         measures.AddTo(command);
 
         command.SetAction(line => context.Record(line, register =>
         {
-            var correction = measures.Read(line);
+            var correction = measures.Read(line) with { CancellationProof = line.GetValue(cancellationProof) };
 
             if (correction == new PrintRunCorrection())
             {

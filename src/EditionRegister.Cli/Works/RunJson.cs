@@ -17,6 +17,12 @@ internal static class RunJson
         json.Whole("held_out", run.HeldOut);
         json.WriteNumber("pile", work.Impressions.Count(sheet => sheet.Run == run.Id));
         json.WriteString("run_note", run.Note);
+        json.Whole("cut_into", run.CutInto);
+        json.Whole("made_of", run.MadeOf);
+        json.Date("ready", run.Ready);
+        json.WriteString("posthumous", run.Posthumous);
+        json.WriteString("cancellation_proof", run.CancellationProof);
+        json.WriteNumber("passes", run.Passes.Count);
     }
 
     /// <summary>What a run says of every sheet of it.</summary>

@@ -17,11 +17,15 @@ internal sealed class RunMeasures
     private readonly Option<int?> _heldOut = Opt.Count("--held-out", "Sheets held out as proofs; they lie at the end of the pile.");
     private readonly Option<Size?> _image = Opt.Size("--image", "The size of the image, height first, in millimetres: 300x225.");
     private readonly Option<Size?> _sheet = Opt.Size("--sheet", "The size of the sheet, height first, in millimetres: 400x300.");
+    private readonly Option<int?> _cutInto = Opt.Some("--cut-into", "Impressions that each printed sheet is cut into, as when two are printed side by side.");
+    private readonly Option<int?> _madeOf = Opt.Some("--made-of", "Printed sheets that make one impression, as in a diptych.");
+    private readonly Option<RecordedDate?> _ready = Opt.Date("--ready", "From when the sheets on the rack are dry enough to be sorted.");
+    private readonly Option<string?> _posthumous = Opt.Word("--posthumous", ["yes", "no", "unknown"], "Whether it was printed after the maker's death.");
     private readonly Option<string?> _note = Opt.Text("--note", "TEXT", "Anything else.");
 
     public void AddTo(Command command)
     {
-        foreach (var option in new Option[] { _paper, _state, _printed, _started, _spoiled, _unused, _heldOut, _image, _sheet, _note })
+        foreach (var option in new Option[] { _paper, _state, _printed, _started, _spoiled, _unused, _heldOut, _image, _sheet, _cutInto, _madeOf, _ready, _posthumous, _note })
         {
             command.Add(option);
         }
@@ -44,6 +48,10 @@ internal sealed class RunMeasures
             ImageWidth = image?.Width.Micrometres,
             SheetHeight = sheet?.Height.Micrometres,
             SheetWidth = sheet?.Width.Micrometres,
+            CutInto = line.GetValue(_cutInto),
+            MadeOf = line.GetValue(_madeOf),
+            Ready = line.GetValue(_ready),
+            Posthumous = line.GetValue(_posthumous),
             Note = line.GetValue(_note),
         };
     }

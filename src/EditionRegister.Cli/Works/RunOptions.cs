@@ -10,6 +10,8 @@ internal sealed class RunOptions
     private readonly RunMeasures _measures = new();
     private readonly Option<string?> _purpose = Opt.Word("--purpose", ["edition", "proofing", "restrike", "unknown"], "What it was printed for. Else edition.");
     private readonly Option<int?> _pile = Opt.Count("--pile", "Sheets in the pile, proofs held out included. Worked out where --started is given.");
+    private readonly Option<bool> _cancellationProof = Opt.Flag("--cancellation-proof", "It is the proof from the cancelled matrix; its purpose is proofing.");
+    private readonly Option<bool> _underWay = Opt.Flag("--under-way", "The sheets are still going through the press: passes follow, and `edreg run pile` after the last.");
     private readonly Option<string?> _place = Opt.Text("--place", "PLACE", "Where the pile lies. Else it is with the maker.");
 
     public void AddTo(Command command)
@@ -17,6 +19,8 @@ internal sealed class RunOptions
         command.Add(_purpose);
         _measures.AddTo(command);
         command.Add(_pile);
+        command.Add(_cancellationProof);
+        command.Add(_underWay);
         command.Add(_place);
     }
 
@@ -41,6 +45,12 @@ internal sealed class RunOptions
             ImageWidth = measures.ImageWidth,
             SheetHeight = measures.SheetHeight,
             SheetWidth = measures.SheetWidth,
+            CutInto = measures.CutInto,
+            MadeOf = measures.MadeOf,
+            Ready = measures.Ready ?? RecordedDate.None,
+            Posthumous = measures.Posthumous,
+            IsCancellationProof = line.GetValue(_cancellationProof),
+            IsUnderWay = line.GetValue(_underWay),
             Note = measures.Note,
         };
     }

@@ -27,7 +27,7 @@ internal static class WorkJson
             json.WriteNumber("person", role.Person);
             json.WriteString("name", work.Book.NameOf(role.Person));
         });
-        json.Each("matrices", work.Matrices, matrix => MatrixJson.Write(json, matrix));
+        json.Each("matrices", work.Matrices, matrix => MatrixJson.Write(json, work, matrix));
         json.Each("runs", work.Runs, run => RunJson.Write(json, work, run));
         json.Each("editions", work.Editions, edition => EditionJson.Write(json, edition));
         json.WriteNumber("sheets", work.Impressions.Count);

@@ -28,10 +28,10 @@ public static class ChainRefusals
         new("not-away", $"{sheet.ShownCode} is not away: it is {where}. Nothing was changed. Only what someone else has can be returned.");
 
     public static RefusedException NotTheirs(Impression sheet, string seller, string owner) =>
-        new("not-theirs-to-sell", $"{sheet.ShownCode} does not belong to {seller}: it belongs to {owner}. Nothing was changed. Name the owner with --seller, or look whether it is another sheet.");
+        new("not-theirs-to-sell", $"{sheet.ShownCode} does not belong to {seller}: it belongs to {owner}. Nothing was changed. Name the owner as the one it passes from, and whoever sold it for them with --agent; or look whether it is another sheet.");
 
     public static RefusedException SoldAlready(Impression sheet, string owner) =>
-        new("sold-already", $"{sheet.ShownCode} is no longer the maker's: it belongs to {owner}. Nothing was changed. If the owner sold it on, name the owner with --seller.");
+        new("sold-already", $"{sheet.ShownCode} is no longer the maker's: it belongs to {owner}. Nothing was changed. If the owner passed it on, name the owner with --seller; with --from where it was given, exchanged or bequeathed.");
 
     public static RefusedException ToThemselves(Impression sheet, string owner) =>
         new("sold-to-its-owner", $"{sheet.ShownCode} belongs to {owner} already. Nothing was changed. Name another buyer.");

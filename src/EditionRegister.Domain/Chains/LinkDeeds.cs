@@ -18,6 +18,7 @@ public static class LinkDeeds
         }
 
         Demand(sheet, last.Id, meant);
+        ReserveAgain(sheet, last.V, deed);
         deed.Unset("whereabouts", last.Id);
     }
 
@@ -33,7 +34,17 @@ public static class LinkDeeds
         }
 
         Demand(sheet, last.Id, meant);
+        ReserveAgain(sheet, last.V, deed);
         deed.Unset("ownership", last.Id);
+    }
+
+    /// <summary>A reservation that ended by the very entry which is taken back stands again.</summary>
+    private static void ReserveAgain(Impression sheet, long entry, Deed deed)
+    {
+        if (sheet.StandingReservation is null && sheet.Reservations.FirstOrDefault(ended => ended.V == entry) is { } ended)
+        {
+            deed.Set("reservation", ended.Id, ("standing", "standing"));
+        }
     }
 
     private static void Demand(Impression sheet, long last, IReadOnlySet<long>? meant)

@@ -58,12 +58,15 @@ public sealed record MoveKind
     /// <summary>The consignee passes it on to another consignee.</summary>
     public static MoveKind SubConsigned { get; } = new("sub-consigned", "consigned further", "whereabouts", leaves: true);
 
+    /// <summary>A sheet left out ends so where it was worked over by hand, and the work of its own that came of it begins so.</summary>
+    public static MoveKind WorkedOver { get; } = new("worked-over", "worked over by hand", "whereabouts");
+
     /// <summary>All kinds, in the order of the seeded table.</summary>
     public static IReadOnlyList<MoveKind> All { get; } =
     [
         Pulled, AsListed, PutAway, Consigned, Returned, Collected, Made, OwnedAsListed, Sold,
         InTransit, AtFramer, AtPhotographer, AtConservator, OnApproval, Lent, Exhibited, AwaitingCollection, Lost, Stolen, Found, Destroyed,
-        Given, Exchanged, Bequeathed, ReturnedByBuyer, SubConsigned,
+        Given, Exchanged, Bequeathed, ReturnedByBuyer, SubConsigned, WorkedOver,
     ];
 
     public string Word { get; }
@@ -74,6 +77,18 @@ public sealed record MoveKind
     public string Chain { get; }
 
     public bool Leaves { get; }
+
+    /// <summary>How a sheet came to be known; every chain begins with one of these and none goes on with it.</summary>
+    public bool IsFirst => Word is "pulled" or "as-listed" or "made" or "owned-as-listed";
+
+    /// <summary>Nobody has it, or nobody is to have it: it comes back by being found, or not at all.</summary>
+    public bool IsMissing => Word is "lost" or "stolen";
+
+    /// <summary>A sheet that went so comes back by being taken back: it is somewhere for a time.</summary>
+    public bool IsForATime => Word is "in-transit" or "at-framer" or "at-photographer" or "at-conservator" or "on-approval" or "lent" or "exhibited" or "consigned" or "sub-consigned";
+
+    /// <summary>A transfer out of the hands of the one it belonged to, for money or not.</summary>
+    public bool PassesOn => this is { Chain: "ownership", Leaves: true };
 
     public static MoveKind? Of(string word) => All.FirstOrDefault(kind => kind.Word == word);
 }

@@ -48,6 +48,9 @@ public sealed record RegisterCode
         return value is not null;
     }
 
+    /// <summary>Eight characters that codes are made of, whether or not the last answers for the others.</summary>
+    public static bool HasItsForm(string? text) => Bare(text ?? "") is not null;
+
     /// <summary>The eight characters without what parts them, or null where they are others, more or fewer.</summary>
     private static string? Bare(string text)
     {

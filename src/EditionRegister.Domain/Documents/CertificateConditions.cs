@@ -12,7 +12,7 @@ public static class CertificateConditions
     private static readonly string[] AboutWhatIsStated =
     [
         nameof(NumbersAreUnique), nameof(NumbersWithinSize), nameof(TotalsMatch), nameof(ClosedEditionsAreAccountedFor), nameof(PencilAgreesWithRecord),
-        nameof(LeftOutSheetsBearNoNumber), nameof(ReductionsAreNotReprinted), nameof(ValuesAreReadable),
+        nameof(LeftOutSheetsBearNoNumber), nameof(ReductionsAreNotReprinted), nameof(SetsAreWhole), nameof(ValuesAreReadable),
     ];
 
     /// <param name="work">The work whole.</param>

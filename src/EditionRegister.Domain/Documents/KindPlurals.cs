@@ -11,7 +11,13 @@ public static class KindPlurals
         {
             "hors-commerce" => "hors commerce",
             "bon-a-tirer" => "bons à tirer",
+            _ when kind.IsOwn => Plural(kind.Name),
             _ => kind.Name + "s",
         };
     }
+
+    private static string Plural(string name) =>
+        name is [.., not ('a' or 'e' or 'i' or 'o' or 'u'), 'y'] ? name[..^1] + "ies"
+        : name.EndsWith('s') || name.EndsWith('x') || name.EndsWith("ch", StringComparison.Ordinal) || name.EndsWith("sh", StringComparison.Ordinal) ? name + "es"
+        : name + "s";
 }

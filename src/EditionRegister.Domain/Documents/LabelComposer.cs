@@ -20,6 +20,7 @@ public static class LabelComposer
             $"{NumberOf(work, impression)} {work.ShownTitle}",
             string.Join(", ", work.Makers.Select(maker => maker.CreditText)),
             string.Join(", ", new[] { work.Technique, work.Year.Text }.Where(part => !string.IsNullOrWhiteSpace(part))),
+            impression.Variant,
             SizeOf(work.RunOf(impression)),
         ];
 

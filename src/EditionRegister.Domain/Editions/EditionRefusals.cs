@@ -20,7 +20,7 @@ public static class EditionRefusals
         new("numbering-from-one", $"Every numbering begins at one, and “{text}” does not. Nothing was changed. Write it from one to its size, as in 1-12.");
 
     public static RefusedException NumberingTwice(string text) =>
-        new("numbering-twice", $"“{text}” is a second numbering of the same kind in the same notation. Nothing was changed. Two numberings of one kind stand side by side only in different notations, as 1-40 and I-X do.");
+        new("numbering-twice", $"“{text}” is a second numbering of the same kind in the same notation. Nothing was changed. Two numberings of one kind stand side by side in different notations, as 1-40 and I-X do, or under a name, as in “deluxe: 1-10”.");
 
     public static RefusedException LimitedNeedsSize(Work work) =>
         new("limited-needs-size", $"A limited edition has a size, and the numbering of “{work.ShownTitle}” is open. Nothing was changed. Give its size, as in --numbering 1-12, or declare an open edition.");
@@ -35,7 +35,25 @@ public static class EditionRefusals
         new("reduction-edition-stands", $"“{work.ShownTitle}” is a reduction print and has its edition; the block was cut away in printing, so there can be no other. Nothing was changed. `edreg map` shows the edition it has.");
 
     public static RefusedException SecondEditionUndisclosed(Work work) =>
-        new("edition-stands-already", $"“{work.ShownTitle}” has an edition already. Nothing was changed. A second edition must be disclosed as one: say so with --second.");
+        new("edition-stands-already", $"“{work.ShownTitle}” has an edition already. Nothing was changed. A second edition must be disclosed as one: say so with --rank later, or with --rank restrike or posthumous where it is one.");
+
+    public static RefusedException ReductionOnDemand(Work work) =>
+        new("reduction-on-demand", $"“{work.ShownTitle}” is a reduction print: its block is cut away in printing, so no number of it can be printed later. Nothing was changed. Declare what was printed, without on demand.");
+
+    public static RefusedException NumberingAmbiguous(string part, IEnumerable<Numbering> numberings, Work work) =>
+        new("numbering-ambiguous", $"{part} of “{work.ShownTitle}” can be meant of several numberings: {string.Join("; ", numberings.Select(numbering => numbering.Span))}. Nothing was changed. Write the name before the number, as in “{numberings.First().Name}: {part}”.");
+
+    public static RefusedException NotOfThisPrinting(Impression sheet, Edition edition, Work work) =>
+        new("sheet-of-another-printing", $"{sheet.ShownCode} was pulled in a run {(edition.Rank is "restrike" or "posthumous" ? "for the edition" : "for a restrike")}, and edition {edition.Ordinal.ToString(CultureInfo.InvariantCulture)} of “{work.ShownTitle}” is {(edition.Rank is "restrike" or "posthumous" ? "a" : "no")} restrike: their numbers are never mixed. Nothing was changed. Choose sheets of its own run, or correct the purpose of the run.");
+
+    public static RefusedException NothingShort(Work work) =>
+        new("edition-not-short", $"Every number of the edition of “{work.ShownTitle}” is given or has its fate. Nothing was changed. `edreg map` shows them.");
+
+    public static RefusedException NothingPrinted(Numbering numbering, Work work) =>
+        new("nothing-printed", $"No sheet of “{work.ShownTitle}” has a number of {numbering.Span} yet, so it did not fall short: it has not begun. Nothing was changed. Number what was printed first with `edreg number`.");
+
+    public static RefusedException NotOursToShorten(Work work) =>
+        new("short-edition-not-ours-whole", $"The edition of “{work.ShownTitle}” is someone else's or only partly known here, so nobody here can say that it fell short. Nothing was changed. Say what is known of single numbers with `edreg fate`.");
 
     public static RefusedException NoSuchNumbering(string part, Work work) =>
         new("numbering-not-found", $"The edition of “{work.ShownTitle}” has no numbering for {part}. Nothing was changed. `edreg map` shows its numberings.");
@@ -92,7 +110,7 @@ public static class EditionRefusals
         new("number-is-given", $"{spelled} is on {sheet.ShownCode}, and a number that is given needs no other fate. Nothing was changed. Take it back first if the sheet does not bear it.");
 
     public static RefusedException CannotClose(Work work, IReadOnlyList<string> reasons) =>
-        new("edition-not-accounted-for", $"The edition of “{work.ShownTitle}” cannot be closed yet: {string.Join("; ", reasons)}. Nothing was changed. Give each number to a sheet or say its fate with `edreg fate`, state the matrix's fate with `edreg matrix fate`, and close again.");
+        new("edition-not-accounted-for", $"The edition of “{work.ShownTitle}” cannot be closed yet: {string.Join("; ", reasons)}. Nothing was changed. Give each number to a sheet, say its fate with `edreg fate` or end a short edition with `edreg short`, state the matrix's fate with `edreg matrix fate`, and close again.");
 
     public static RefusedException NotAllKnown(Work work, IReadOnlyList<string> reasons) =>
         new("edition-not-all-known", $"The edition of “{work.ShownTitle}” is not whole here yet: {string.Join("; ", reasons)}. Nothing was changed. Say what became of each number with `edreg fate` (elsewhere, where it was sold before), and how many there are with `edreg mend`, then say it is whole again.");

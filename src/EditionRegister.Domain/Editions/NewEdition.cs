@@ -22,7 +22,17 @@ public sealed record NewEdition
 
     public bool IsSecond { get; init; }
 
+    /// <summary>One of <see cref="Printings"/>; null says nothing.</summary>
+    public string? Printing { get; init; }
+
+    /// <summary>One of <see cref="Ranks"/>; null says nothing.</summary>
+    public string? Rank { get; init; }
+
     public string? Note { get; init; }
+
+    public static IReadOnlyList<string> Printings { get; } = ["at-once", "on-demand"];
+
+    public static IReadOnlyList<string> Ranks { get; } = ["first", "later", "restrike", "posthumous"];
 
     /// <exception cref="RefusedException">The plan contradicts itself, or the work can have no such edition.</exception>
     public long Declare(Work work, Deed deed)
@@ -33,7 +43,8 @@ public sealed record NewEdition
         var id = deed.NewId("edition");
         deed.Set("edition", id,
             ("work", work.Id), ("ordinal", work.Editions.Count == 0 ? 1 : work.Editions.Max(known => known.Ordinal) + 1),
-            ("kind", Kind), ("extent", Extent), ("intended", Intended), ("closed", Extent == "whole" ? "no" : "unknown"), ("note", Note));
+            ("kind", Kind), ("extent", Extent), ("intended", Intended), ("closed", Extent == "whole" ? "no" : "unknown"), ("note", Note),
+            ("printing", Printing), ("rank", Rank ?? (IsSecond ? "later" : null)));
         deed.SetDate("edition", id, "declared", Declared);
 
         for (var i = 0; i < Numberings.Count; i++)
@@ -49,7 +60,8 @@ public sealed record NewEdition
     {
         var id = deed.NewId("numbering");
         deed.Set("numbering", id,
-            ("edition", edition), ("ordinal", ordinal), ("kind", plan.Kind.Word), ("notation", plan.Notation.Word), ("size", plan.Size), ("size_state", plan.SizeState));
+            ("edition", edition), ("ordinal", ordinal), ("kind", plan.Kind.Word), ("notation", plan.Notation.Word), ("size", plan.Size), ("size_state", plan.SizeState),
+            ("name", plan.Name));
 
         if (extent != "someone-elses")
         {
@@ -65,6 +77,16 @@ public sealed record NewEdition
     public static void AddNumber(long numbering, int ordinal, string fate, Deed deed) =>
         deed.Set("number", deed.NewId("number"), ("numbering", numbering), ("ordinal", ordinal), ("fate", fate));
 
+    /// <summary>An edition as somebody finds it, not as it is declared: its kind and how far it is known.</summary>
+    public static long AsFound(long work, int ordinal, string kind, string extent, Deed deed)
+    {
+        var id = deed.NewId("edition");
+        deed.Set("edition", id,
+            ("work", work), ("ordinal", ordinal), ("kind", kind), ("extent", extent), ("closed", extent == "whole" ? "no" : "unknown"));
+
+        return id;
+    }
+
     private void Sound(Work work)
     {
         if (Numberings.Count == 0)
@@ -72,7 +94,7 @@ public sealed record NewEdition
             throw EditionRefusals.NoNumbering();
         }
 
-        if (Numberings.GroupBy(plan => (plan.Kind, plan.Notation)).FirstOrDefault(same => same.Count() > 1) is { } twice)
+        if (Numberings.GroupBy(plan => (plan.Kind, plan.Notation, plan.Name?.ToUpperInvariant())).FirstOrDefault(same => same.Count() > 1) is { } twice)
         {
             throw EditionRefusals.NumberingTwice(twice.Last().ToString());
         }
@@ -102,7 +124,12 @@ public sealed record NewEdition
             throw EditionRefusals.ReductionEditionStands(work);
         }
 
-        if (!IsSecond && work.Editions.Count > 0)
+        if (Printing == "on-demand" && Extent != "someone-elses" && work.IsReduction)
+        {
+            throw EditionRefusals.ReductionOnDemand(work);
+        }
+
+        if (!IsDisclosed(work))
         {
             throw EditionRefusals.SecondEditionUndisclosed(work);
         }
@@ -114,6 +141,13 @@ public sealed record NewEdition
             throw EditionRefusals.ReductionNeverGrows(work, SheetsAtHand(work));
         }
     }
+
+    // A second edition says so. Unique prints of one plate, a ghost among them, stand beside each other, and a first edition beside those that came after it.
+    private bool IsDisclosed(Work work) =>
+        IsSecond
+        || Rank is "later" or "restrike" or "posthumous"
+        || (Kind == "unique" && work.Editions.All(edition => edition.Kind == "unique"))
+        || work.Editions.All(edition => Rank == "first" && edition.Rank is "later" or "restrike" or "posthumous");
 
     /// <summary>Sheets of a work that could ever bear a number of the edition.</summary>
     internal static int SheetsAtHand(Work work) => work.Impressions.Count(sheet => sheet.Standing is "kept" or "spare" or "pulled");

@@ -15,7 +15,7 @@ public static class NumberGiving
     public static IReadOnlyList<NumberGiven> AsPiled(Work work, Edition edition, Numbering numbering, IReadOnlyList<Impression>? chosen, Deed deed)
     {
         NotClosed(work, edition);
-        var sheets = chosen ?? [.. work.Impressions.Where(sheet => sheet.IsKept && sheet.Number is null)];
+        var sheets = chosen ?? [.. work.Impressions.Where(sheet => sheet.IsKept && sheet.Number is null && PrintingOf.Fits(work, edition, sheet))];
 
         if (sheets.Count == 0)
         {
@@ -90,10 +90,23 @@ public static class NumberGiving
     internal static Numbering NumberingFor(Work work, Edition edition, NumberRange range)
     {
         var kind = range.Kind ?? NumberingKind.Numbered;
-        var ofKind = edition.Numberings.Where(numbering => numbering.Kind == kind).ToList();
 
-        return ofKind.FirstOrDefault(numbering => range.Code is null && numbering.Notation == range.Notation)
-            ?? throw EditionRefusals.NoSuchNumbering(range.ToString(), work);
+        return Named(work, edition, kind, range.Code is null ? range.Notation : null, range.Name, range.ToString());
+    }
+
+    /// <summary>The numbering of that kind and notation; where several differ by name, the one of that name, or without a name the one that has none.</summary>
+    /// <exception cref="RefusedException">numbering-not-found or numbering-ambiguous.</exception>
+    public static Numbering Named(Work work, Edition edition, NumberingKind kind, Notation? notation, string? name, string spelled)
+    {
+        ArgumentNullException.ThrowIfNull(work);
+        ArgumentNullException.ThrowIfNull(edition);
+
+        var alike = edition.Numberings.Where(numbering => notation is not null && numbering.Kind == kind && numbering.Notation == notation).ToList();
+        var named = name is null ? alike : [.. alike.Where(numbering => string.Equals(numbering.Name, name, StringComparison.OrdinalIgnoreCase))];
+
+        return named is [var only] ? only
+            : named.Count == 0 ? throw EditionRefusals.NoSuchNumbering(spelled, work)
+            : named.FirstOrDefault(numbering => numbering.Name is null) ?? throw EditionRefusals.NumberingAmbiguous(spelled, named, work);
     }
 
     private static NumberChosen Within(Work work, Numbering numbering, int ordinal, NumberRange range) =>
@@ -115,6 +128,7 @@ public static class NumberGiving
     {
         var spelled = numbering.Spell(ordinal) ?? numbering.KindWord;
         MayBear(work, numbering, sheet);
+        OfThisPrinting(work, numbering, sheet);
 
         if (work.Impressions.FirstOrDefault(other => other.Numbering == numbering.Id && other.Number == ordinal) is { } holder)
         {
@@ -150,6 +164,14 @@ public static class NumberGiving
         if (sheet.Number is not null)
         {
             throw EditionRefusals.NumberedAlready(sheet, work);
+        }
+    }
+
+    private static void OfThisPrinting(Work work, Numbering numbering, Impression sheet)
+    {
+        if (work.Editions.FirstOrDefault(one => one.Find(numbering.Id) is not null) is { } edition && !PrintingOf.Fits(work, edition, sheet))
+        {
+            throw EditionRefusals.NotOfThisPrinting(sheet, edition, work);
         }
     }
 

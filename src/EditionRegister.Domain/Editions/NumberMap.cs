@@ -17,6 +17,9 @@ public sealed record NumberMap
 
     public required IReadOnlyList<MapTotal> Totals { get; init; }
 
+    /// <summary>Who is to have which numbers, as agreed, and whose they are now.</summary>
+    public required IReadOnlyList<ShareOfEdition> Division { get; init; }
+
     /// <summary>Only the letters that occur, in a fixed order.</summary>
     public required IReadOnlyList<MapLetter> Legend { get; init; }
 

@@ -22,6 +22,7 @@ internal static class NumberMapMaker
             Numberings = numberings,
             Beside = beside,
             Totals = NumberMapTotals.Of(work, edition, numberings),
+            Division = DivisionShown.Of(work, edition),
             Legend = NumberMapLetters.Legend(numberings.SelectMany(numbering => numbering.Cells).Concat(beside)),
         };
     }

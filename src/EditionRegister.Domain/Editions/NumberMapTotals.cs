@@ -21,8 +21,15 @@ internal static class NumberMapTotals
             .. Standing("sheets left out", totals.LeftOut),
             .. Standing("sheets not yet sorted", work.Impressions.Count(sheet => sheet.Standing == "pulled")),
             .. AccountedFor(totals, numberings),
+            .. Said("rank", RankText.WithThoseBefore(work, edition)),
+            .. Said("printing", PrintingsText.OnDemand(work, edition)),
+            .. Said("intended", edition.Printing == "on-demand" || edition.FellShort is not null ? edition.Intended is { } intended ? InWords.Figure(intended) : null : null),
+            .. Said("printed", PrintingsText.Runs(work, edition)),
+            .. Said("short edition", edition.FellShort == "reset" ? "the size was set anew to what was printed" : PrintingsText.Short(edition)),
         ];
     }
+
+    private static IEnumerable<MapTotal> Said(string label, string? value) => value is null ? [] : [new MapTotal(label, value)];
 
     private static string Known(long? count) => count is { } n ? InWords.Figure(n) : CertificateFacts.NotKnown;
 

@@ -51,8 +51,15 @@ public sealed record Numbering(
             : null;
     }
 
-    /// <summary>"1/12 to 12/12", "A/P I/II and A/P II/II", "B.A.T.", "open".</summary>
-    public string Span => Size switch
+    /// <summary>The number as a person types it to name it: <c>3</c>, <c>A/P II</c>, <c>deluxe: I</c>; null where it cannot be written.</summary>
+    public string? Typed(int number) =>
+        Kind is null || Notation is null || (Notation != Notation.None && (number < 1 || number > Notation.Largest)) ? null
+        : $"{(Name is null ? "" : Name + ": ")}{$"{Kind.Mark} {(Notation == Notation.None ? "" : Notation.Write(number))}".Trim()}";
+
+    /// <summary>"1/12 to 12/12", "A/P I/II and A/P II/II", "B.A.T.", "open"; with its name behind it where it has one: "I/X to X/X (deluxe)".</summary>
+    public string Span => Name is null ? Run : $"{Run} ({Name})";
+
+    private string Run => Size switch
     {
         null => $"{Kind?.Name ?? KindWord}, {(IsOpen ? "open" : "size unknown")}",
         1 => Spell(1) ?? KindWord,

@@ -12,8 +12,10 @@ public static class NumbersProposed
         ArgumentNullException.ThrowIfNull(work);
         ArgumentNullException.ThrowIfNull(numbering);
 
-        var kept = work.Impressions.Where(sheet => sheet.IsKept && sheet.Numbering is null);
-        var heldOut = work.Impressions.Where(sheet => sheet.Standing == "held-out" && sheet.Numbering is null);
+        var edition = work.Editions.FirstOrDefault(one => one.Find(numbering.Id) is not null);
+        var free = work.Impressions.Where(sheet => sheet.Numbering is null && (edition is null || PrintingOf.Fits(work, edition, sheet))).ToList();
+        var kept = free.Where(sheet => sheet.IsKept);
+        var heldOut = free.Where(sheet => sheet.Standing == "held-out");
         var inTurn = numbering.Kind switch
         {
             { InSize: false, InTotal: true } => kept.Concat(heldOut),

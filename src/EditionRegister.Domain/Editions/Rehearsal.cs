@@ -56,7 +56,7 @@ public sealed record Rehearsal
                    select new NumbersWithoutSheet(numbering, open),
             ],
             KeptWithout = [.. numbered.Impressions.Where(sheet => sheet.IsKept && sheet.Numbering is null)],
-            Sentences = [new("edition", EditionText.Size(numbered, edition)), new("proofs", EditionText.Proofs(numbered, edition)), new("total", EditionText.Total(numbered, edition))],
+            Sentences = [new("edition", EditionText.Size(numbered, edition)), .. CertificateFacts.OfTheEdition(numbered, edition), new("proofs", EditionText.Proofs(numbered, edition)), new("total", EditionText.Total(numbered, edition))],
         };
     }
 

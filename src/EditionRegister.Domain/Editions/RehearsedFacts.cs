@@ -14,7 +14,7 @@ internal static class RehearsedFacts
         Deed deed = new(Root.Work(work.Id), _ => --next);
         decide(deed);
         var numbers = deed.Sets.Where(row => row.Table.Name == "number").ToLookup(row => Figure(row, "numbering"), NumberOf);
-        var numberings = deed.Sets.Where(row => row.Table.Name == "numbering").ToLookup(row => Figure(row, "edition"), row => NumberingOf(row, [.. numbers[row.Id]]));
+        var numberings = deed.Sets.Where(row => row.Table.Name == "numbering").ToLookup(row => Figure(row, "edition"), row => NumberingOf(row, [.. numbers[row.Id]], work.OwnWords));
         var given = deed.Sets.Where(row => row.Table.Name == "impression").ToDictionary(row => row.Id);
 
         return work with
@@ -31,8 +31,11 @@ internal static class RehearsedFacts
 
     private static NumberSlot NumberOf(RowFacts row) => new(row.Id, 0, Count(row, "ordinal"), Word(row, "fate"), null);
 
-    private static Numbering NumberingOf(RowFacts row, IReadOnlyList<NumberSlot> numbers) =>
-        new(row.Id, 0, Count(row, "ordinal"), Word(row, "kind"), Word(row, "notation"), (int?)Figure(row, "size"), Word(row, "size_state"), numbers);
+    private static Numbering NumberingOf(RowFacts row, IReadOnlyList<NumberSlot> numbers, OwnWords own) =>
+        new(row.Id, 0, Count(row, "ordinal"), Word(row, "kind"), Word(row, "notation"), (int?)Figure(row, "size"), Word(row, "size_state"), numbers, own.Kind(Word(row, "kind")))
+        {
+            Name = Value(row, "name").Text,
+        };
 
     private static Edition EditionOf(RowFacts row, IReadOnlyList<Numbering> numberings) => new(
         row.Id,
@@ -45,7 +48,11 @@ internal static class RehearsedFacts
         Word(row, "closed"),
         RecordedDate.None,
         Value(row, "note").Text,
-        numberings);
+        numberings)
+    {
+        Printing = Value(row, "printing").Text,
+        Rank = Value(row, "rank").Text,
+    };
 
     private static FactValue Value(RowFacts row, string fact) => row.Values.FirstOrDefault(value => value.Fact.Name == fact).Value;
 

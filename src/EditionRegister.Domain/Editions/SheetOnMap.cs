@@ -1,6 +1,5 @@
 using EditionRegister.Domain.Chains;
 using EditionRegister.Domain.Impressions;
-using EditionRegister.Domain.Integrity;
 using EditionRegister.Domain.Works;
 
 namespace EditionRegister.Domain.Editions;
@@ -10,15 +9,15 @@ internal static class SheetOnMap
 {
     public static (char Letter, string Words) Of(Work work, Impression sheet)
     {
-        var place = ChainStep.Words(sheet.Where ?? Position.Unknown, work.Book);
+        var place = WhereaboutsDeeds.IsMissing(sheet) ? sheet.Whereabouts[^1].Kind : WhereInWords.Named(sheet.Where ?? Position.Unknown, work.Book);
         var owner = sheet.Whose is { State: "known" } whose ? whose.Person : null;
         var holder = sheet.Where?.Holder;
-        var words = owner is null ? $"{place}, owner not known" : IsMaker(work, owner) ? place : $"{place}, belongs to {ChainStep.Person(owner, work.Book)}";
+        var words = owner is null ? $"{place}, owner not known" : IsMaker(work, owner) ? place : $"{place}, belongs to {WhereInWords.PersonNamed(owner, work.Book)}";
 
         return sheet.Where?.State switch
         {
             "gone" => (NumberMapLetters.Gone, words),
-            "placed" or "with" when owner is null && WasSold(sheet) => (NumberMapLetters.Sold, $"{place}, sold, buyer not known"),
+            "placed" or "with" when owner is null && WasSold(sheet) => (NumberMapLetters.Sold, $"{place}, {sheet.Ownership[^1].Kind}, {(sheet.Ownership[^1].Kind == MoveKind.Sold.Word ? "buyer" : "to whom")} not known"),
             "unknown" when owner is null && sheet.Whereabouts is [.., { Kind: "collected" }] => (NumberMapLetters.WithOwner, "with its buyer, not known"),
             "placed" or "with" when owner is not null && !IsMaker(work, owner) => holder == owner ? (NumberMapLetters.WithOwner, place) : (NumberMapLetters.Sold, words),
             "placed" when holder is null || IsMaker(work, holder) => (NumberMapLetters.Here, words),
@@ -28,7 +27,7 @@ internal static class SheetOnMap
         };
     }
 
-    private static bool WasSold(Impression sheet) => sheet.Ownership.Any(link => link.Kind == MoveKind.Sold.Word);
+    private static bool WasSold(Impression sheet) => sheet.Ownership is [.., var last] && MoveKind.Of(last.Kind) is { PassesOn: true };
 
-    private static bool IsMaker(Work work, long? person) => person is not null && work.Makers.Any(maker => maker.Id == person);
+    private static bool IsMaker(Work work, long? person) => person is not null && work.MakersAndEstate.Any(maker => maker.Id == person);
 }

@@ -3,6 +3,8 @@ using EditionRegister.Domain.Codes;
 using EditionRegister.Domain.Conditions;
 using EditionRegister.Domain.Numbers;
 using EditionRegister.Domain.Sets;
+using EditionRegister.Domain.Works;
+using EditionRegister.Domain.Stock;
 
 namespace EditionRegister.Domain.Impressions;
 
@@ -86,11 +88,17 @@ public sealed record Impression
 
     public IReadOnlyList<ConditionReport> ConditionReports { get; init; } = [];
 
+    /// <summary>Where it came up in the newest stock-take of a place, oldest first.</summary>
+    public IReadOnlyList<SheetInStock> Stock { get; init; } = [];
+
     /// <summary>Of a copy of a set: the sheets that lie in it, and those taken out.</summary>
     public IReadOnlyList<SetSheet> SetSheets { get; init; } = [];
 
     /// <summary>Of a sheet that lies in a set: which.</summary>
     public SetMembership? InSet { get; init; }
+
+    /// <summary>Of a sheet left out that was worked over by hand: the work of its own that came of it.</summary>
+    public WorkedInto? WorkedInto { get; init; }
 
     public Reservation? StandingReservation => Reservations.FirstOrDefault(one => one.IsStanding);
 
@@ -111,6 +119,9 @@ public sealed record Impression
     public IssuedDocument? ValidCertificate => Documents.FirstOrDefault(document => document.IsValidCertificate);
 
     /// <summary>What the pencil says, read with the notation its numbering leads one to expect; null where it is blank or not plain.</summary>
-    public PencilledNumber? Read(Notation? expected) =>
-        PencilledNumber.TryParse(Pencilled, expected, out var read, out _) ? read : null;
+    public PencilledNumber? Read(Notation? expected) => Read(expected, OwnWords.None);
+
+    /// <summary>The same, where the register has kinds of its own.</summary>
+    public PencilledNumber? Read(Notation? expected, OwnWords own) =>
+        PencilledNumber.TryParse(Pencilled, expected, own, out var read, out _) ? read : null;
 }

@@ -32,14 +32,17 @@ public static class ImpressionRefusals
     public static RefusedException NoFault() =>
         new("fault-missing", $"A sheet is left out for a reason. Nothing was changed. Name the fault: {FaultWords()}.");
 
-    public static RefusedException UnknownFault(string fault) =>
-        new("fault-unknown", $"“{fault}” is no fault this register knows. Nothing was changed. The faults are {FaultWords()}; with “other”, say more in the note.");
+    public static RefusedException UnknownFault(string fault, OwnWords own) =>
+        new("fault-unknown", $"“{fault}” is no fault this register knows. Nothing was changed. The faults are {FaultWords()}{string.Concat(own.Faults.Select(one => ", " + one.Word))}; with “other”, say more in the note.");
 
     public static RefusedException NothingToInscribe() =>
         new("inscription-empty", "Nothing was said about what stands on the sheet. Nothing was changed. Give --as-spelled, or what you read: --pencilled, --titled, --signature, --signed, --inscription.");
 
     public static RefusedException OneSheetOnly(string what) =>
         new("one-sheet-only", $"{what} differs from sheet to sheet, so it is recorded for one sheet at a time. Nothing was changed. Choose one sheet, or use --as-spelled for several.");
+
+    public static RefusedException OneAtATime(string what) =>
+        new("one-sheet-only", $"{what} is recorded for one sheet at a time. Nothing was changed. Choose one sheet.");
 
     public static RefusedException NotNumberedYet(Impression sheet) =>
         new("sheet-not-numbered", $"{sheet.ShownCode} has no number yet, so there is nothing to spell. Nothing was changed. Give it a number first with `edreg number`, or record what you read with --pencilled.");

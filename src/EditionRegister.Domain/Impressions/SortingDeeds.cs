@@ -16,9 +16,9 @@ public static class SortingDeeds
             throw ImpressionRefusals.NoFault();
         }
 
-        if (fault is not null && Fault.Of(fault) is null)
+        if (fault is not null && work.OwnWords.FaultOf(fault) is null)
         {
-            throw ImpressionRefusals.UnknownFault(fault);
+            throw ImpressionRefusals.UnknownFault(fault, work.OwnWords);
         }
 
         foreach (var sheet in sheets)

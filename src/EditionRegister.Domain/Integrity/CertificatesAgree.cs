@@ -58,13 +58,17 @@ public sealed class CertificatesAgree : IRule
         var today = CertificateFacts.Of(work, sheet, "mm").Concat(CertificateFacts.Of(work, sheet, "in")).ToLookup(fact => fact.Key, fact => fact.Value);
 
         return from line in statement.Lines
-               where today.Contains(line.Key) && !today[line.Key].Contains(line.Value)
+               where IsOtherwise(line, today)
                select this.Find(
                    MatrixText.IsStillOpen(line.Value) ? Severity.Query : Severity.Contradiction,
                    work.SubjectOf(sheet),
-                   $"Certificate {document.Serial} for {Sheet(work, sheet)} states “{line.Value}” under {line.Label}, and the register now says “{today[line.Key].First()}”.",
+                   $"Certificate {document.Serial} for {Sheet(work, sheet)} states “{line.Value}” under {line.Label}, and the register now says {(today.Contains(line.Key) ? $"“{today[line.Key].First()}”" : "nothing of it")}.",
                    Supersede);
     }
+
+    // Compared is what it states. What it does not state it may not have known, and what was so on its day may have gone on since.
+    private static bool IsOtherwise(StatementLine line, ILookup<string, string> today) =>
+        today.Contains(line.Key) ? !CertificateFacts.OfTheDay.Contains(line.Key) && !today[line.Key].Contains(line.Value) : CertificateFacts.WhereTrue.Contains(line.Key);
 
     // In the middle of a sentence.
     private static string Sheet(Work work, Impression sheet) =>

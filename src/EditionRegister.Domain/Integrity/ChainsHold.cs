@@ -12,7 +12,7 @@ public sealed class ChainsHold : IRule
     public string Name => nameof(ChainsHold);
 
     public string Sentence =>
-        "Whereabouts and ownership begin with a first link and go on without a gap, each from where the one before ended, never surely back in time, and not after the sheet is gone.";
+        "Whereabouts and ownership begin with a first link and go on without a gap, each from where the one before ended, never surely back in time, and not after the sheet is gone; what is missing is found before it goes anywhere, and only a consignee passes on.";
 
     public string Basis => "common practice, no source: a provenance is a chain in which each owner received the sheet from the one before";
 
@@ -27,6 +27,8 @@ public sealed class ChainsHold : IRule
             .Concat(Links(work, sheet, ownership, "ownership"))
             .Concat(BeforePrinting(work, sheet, [.. whereabouts, .. ownership]))
             .Concat(AfterGone(work, sheet))
+            .Concat(WentMissing(work, sheet))
+            .Concat(PassedOnByNobody(work, sheet))
             .Concat(SoldToItsOwner(work, sheet))
             .Concat(ChainEnds.Of(work, sheet).Select(end => $"{work.CalledSheet(sheet)} {end}."))
             .Select(message => this.Contradiction(work.SubjectOf(sheet), message, Remedy));
@@ -104,6 +106,24 @@ public sealed class ChainsHold : IRule
             }
         }
     }
+
+    private static IEnumerable<string> WentMissing(Work work, Impression sheet)
+    {
+        for (var at = 1; at < sheet.Whereabouts.Count; at++)
+        {
+            var (before, link) = (sheet.Whereabouts[at - 1], sheet.Whereabouts[at]);
+
+            if (MoveKind.Of(before.Kind) is { IsMissing: true } missing && MoveKind.Of(link.Kind) is { IsMissing: false } kind && kind != MoveKind.Found && kind != MoveKind.Destroyed)
+            {
+                yield return $"{work.CalledSheet(sheet)} was {kind.Name} after it was {missing.Name} ({before.Moved}), and nobody recorded that it was found.";
+            }
+        }
+    }
+
+    private static IEnumerable<string> PassedOnByNobody(Work work, Impression sheet) =>
+        from link in sheet.Whereabouts
+        where link.Kind == MoveKind.SubConsigned.Word && !sheet.Whereabouts.Any(before => before.Ordinal < link.Ordinal && before.Kind == MoveKind.Consigned.Word)
+        select $"{work.CalledSheet(sheet)} was {MoveKind.SubConsigned.Name} to {ChainStep.Words(link.To, work.Book)}, and was in nobody's consignment before.";
 
     private static IEnumerable<string> SoldToItsOwner(Work work, Impression sheet) =>
         from link in sheet.Ownership

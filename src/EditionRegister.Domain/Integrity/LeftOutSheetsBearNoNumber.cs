@@ -35,7 +35,7 @@ public sealed class LeftOutSheetsBearNoNumber : IRule
 
     private IEnumerable<Finding> Pencilled(Work work, Impression sheet)
     {
-        if (IsUnnumbered(sheet) && sheet.Read(expected: null) is { } says && (says.Number is not null || says.Kind.InTotal))
+        if (IsUnnumbered(sheet) && !sheet.IsDestroyed && sheet.Read(expected: null, work.OwnWords) is { } says && (says.Number is not null || says.Kind.InTotal))
         {
             yield return this.Find(
                 Gravity(sheet, says),

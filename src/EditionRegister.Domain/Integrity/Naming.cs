@@ -1,5 +1,6 @@
 using EditionRegister.Domain.Editions;
 using EditionRegister.Domain.Impressions;
+using EditionRegister.Domain.Passes;
 using EditionRegister.Domain.Works;
 
 namespace EditionRegister.Domain.Integrity;
@@ -29,12 +30,14 @@ internal static class Naming
 
         public string CalledRun(PrintRun run) => $"print run {InWords.Figure(run.Ordinal)} of {work.Called}";
 
+        public string CalledPass(PrintRun run, Pass pass) => $"pass {InWords.Figure(pass.Ordinal)} of {work.CalledRun(run)}";
+
         public Subject AsSubject() => new("work", work.Id, work.Called);
 
         public Subject SubjectOf(Edition edition) => new("edition", edition.Id, work.CalledEdition(edition));
 
         public Subject SubjectOf(Edition edition, Numbering numbering) =>
-            new("numbering", numbering.Id, $"{work.CalledEdition(edition)}, {numbering.Kind?.Name ?? (numbering.KindWord.Length == 0 ? "a numbering of no kind" : numbering.KindWord)}");
+            new("numbering", numbering.Id, $"{work.CalledEdition(edition)}, {numbering.Kind?.Name ?? (numbering.KindWord.Length == 0 ? "a numbering of no kind" : numbering.KindWord)}{(numbering.Name is null ? "" : $" ({numbering.Name})")}");
 
         public Subject SubjectOf(PrintRun run) => new("print-run", run.Id, $"{work.Called}, print run {InWords.Figure(run.Ordinal)}");
 

@@ -1,3 +1,4 @@
+using EditionRegister.Domain.Documents;
 using EditionRegister.Domain.Editions;
 using EditionRegister.Domain.Impressions;
 using EditionRegister.Domain.Numbers;
@@ -28,7 +29,7 @@ public sealed class NumbersWithinSize : IRule
             yield return this.Contradiction(work.SubjectOf(sheet), $"Sheet {sheet.ShownCode} is given {numbering.Spelled(given)} of {Edition(work, sheet)}, {Bounds(numbering)}.", Remedy);
         }
 
-        if (PencilledNumber.TryParse(sheet.Pencilled, numbering?.Notation, out var says, out var why)
+        if (PencilledNumber.TryParse(sheet.Pencilled, numbering?.Notation, work.OwnWords, out var says, out var why)
             && numbering is not null && says.Number is { } pencilled && says.Kind == numbering.Kind && !Holds(numbering, pencilled))
         {
             yield return this.Contradiction(work.SubjectOf(sheet), $"{says} is pencilled on {sheet.ShownCode} of {Edition(work, sheet)}, {Bounds(numbering)}.", Remedy);
@@ -50,7 +51,7 @@ public sealed class NumbersWithinSize : IRule
         ? $"whose {Kind(numbering)} end at {numbering.Spelled(Math.Max(size, 1))}"
         : "and numbers begin at one";
 
-    private static string Kind(Numbering numbering) => numbering.Kind is { } kind && kind != NumberingKind.Numbered ? $"{kind.Name}s" : "numbers";
+    private static string Kind(Numbering numbering) => numbering.Kind is { } kind && kind != NumberingKind.Numbered ? kind.PluralName : "numbers";
 
     private static string Edition(Work work, Impression sheet) => work.CalledEdition(work.EditionOf(sheet));
 }

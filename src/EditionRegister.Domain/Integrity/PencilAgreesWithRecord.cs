@@ -26,12 +26,12 @@ public sealed class PencilAgreesWithRecord : IRule
         }
 
         var numbering = work.NumberingOf(sheet);
-        var read = PencilledNumber.TryParse(sheet.Pencilled, numbering?.Notation, out var says, out var why);
+        var read = PencilledNumber.TryParse(sheet.Pencilled, numbering?.Notation, work.OwnWords, out var says, out var why);
 
         return numbering is null ? NotNumbered(work, sheet, says)
             : numbering.Kind is null || numbering.Notation is null ? []
             : read ? Differences(work, sheet, numbering, says!)
-            : why == PencilReading.NotPlain && sheet.Number is not null ? [Unreadable(work, sheet)]
+            : why == PencilReading.NotPlain && sheet.Number is not null && !BearsItsMark(sheet, numbering.Kind) ? [Unreadable(work, sheet)]
             : [];
     }
 
@@ -45,6 +45,10 @@ public sealed class PencilAgreesWithRecord : IRule
                 "Give the sheet its number, or correct what is recorded of the pencil.");
         }
     }
+
+    // 12 bis/30: a mark of the register's own may stand anywhere, and more with it.
+    private static bool BearsItsMark(Impression sheet, NumberingKind kind) =>
+        kind.IsOwn && sheet.Pencilled!.Split(' ', '/').Contains(kind.Mark, StringComparer.OrdinalIgnoreCase);
 
     private Finding Unreadable(Work work, Impression sheet) => this.Query(
         work.SubjectOf(sheet),
@@ -60,7 +64,7 @@ public sealed class PencilAgreesWithRecord : IRule
             yield return this.Contradiction(
                 work.SubjectOf(sheet),
                 $"{says} is pencilled on {sheet.ShownCode}, and the register has {Recorded(sheet, numbering)} of {work.CalledEdition(work.EditionOf(sheet))}: {InWords.List(differ)} differ{(differ.Count == 1 ? "s" : "")}.",
-                Remedy);
+                Alterations.Recall(sheet, "number", Remedy));
         }
     }
 

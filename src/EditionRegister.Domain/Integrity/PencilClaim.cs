@@ -14,10 +14,13 @@ internal sealed record PencilClaim(Impression Sheet, PencilledNumber Says, Editi
     public static IEnumerable<PencilClaim> Of(Work work) =>
         from sheet in work.Impressions
         where !string.IsNullOrWhiteSpace(sheet.Pencilled)
-        let says = sheet.Read(work.NumberingOf(sheet)?.Notation)
-        where says is not null
+        let says = sheet.Read(work.NumberingOf(sheet)?.Notation, work.OwnWords)
+        where says is not null && !WasReplaced(work, sheet)
         let place = Place(work, sheet, says)
         select new PencilClaim(sheet, says, place?.Edition, place?.Numbering);
+
+    // What was destroyed and replaced keeps what stood on it, and claims nothing any more.
+    private static bool WasReplaced(Work work, Impression sheet) => sheet.IsDestroyed && Replacement.Of(work, sheet) is not null;
 
     private static NumberingPlace? Place(Work work, Impression sheet, PencilledNumber says)
     {

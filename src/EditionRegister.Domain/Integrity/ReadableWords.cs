@@ -32,7 +32,7 @@ internal static class ReadableWords
         .. work.Matrices.SelectMany(matrix => OfMatrix(work.SubjectOf(matrix), matrix)),
         .. work.Runs.SelectMany(run => Word(work.SubjectOf(run), "purpose", run.Purpose, "edition", "proofing", "restrike", "unknown")),
         .. work.Editions.SelectMany(edition => OfEdition(work, edition)),
-        .. work.Impressions.SelectMany(sheet => OfSheet(work.SubjectOf(sheet), sheet)),
+        .. work.Impressions.SelectMany(sheet => OfSheet(work, work.SubjectOf(sheet), sheet)),
     ];
 
     private static IEnumerable<Unreadable> OfPerson(Person person)
@@ -60,12 +60,15 @@ internal static class ReadableWords
         .. Word(work.SubjectOf(edition), "kind of edition", edition.Kind, "limited", "open", "varied", "unique", "unknown"),
         .. Word(work.SubjectOf(edition), "extent", edition.Extent, "whole", "partly-known", "someone-elses"),
         .. Word(work.SubjectOf(edition), "closed", edition.Closed, YesNo),
+        .. edition.Printing is null ? [] : Word(work.SubjectOf(edition), "manner of printing", edition.Printing, Editions.NewEdition.Printings),
+        .. edition.Rank is null ? [] : Word(work.SubjectOf(edition), "rank", edition.Rank, Editions.NewEdition.Ranks),
+        .. edition.FellShort is null ? [] : Word(work.SubjectOf(edition), "how it fell short", edition.FellShort, "reset", "disclosed"),
         .. edition.Numberings.SelectMany(numbering => OfNumbering(work.SubjectOf(edition, numbering), numbering)),
     ];
 
     private static IEnumerable<Unreadable> OfNumbering(Subject subject, Editions.Numbering numbering) =>
     [
-        .. Word(subject, "kind of numbering", numbering.KindWord, [.. NumberingKind.All.Select(kind => kind.Word)]),
+        .. Word(subject, "kind of numbering", numbering.KindWord, [.. NumberingKind.All.Select(kind => kind.Word), .. numbering.Kind is { IsOwn: true } own ? (string[])[own.Word] : []]),
         .. Word(subject, "notation", numbering.NotationWord, [.. Notation.All.Select(notation => notation.Word)]),
         .. Word(subject, "state of the size", numbering.SizeState, "stated", "open", "unknown"),
         .. numbering.Numbers
@@ -73,10 +76,10 @@ internal static class ReadableWords
             .SelectMany(number => Word(subject, $"fate of {numbering.Spelled(number.Ordinal)}", number.Fate, NumberFates)),
     ];
 
-    private static IEnumerable<Unreadable> OfSheet(Subject subject, Impression sheet) =>
+    private static IEnumerable<Unreadable> OfSheet(Work work, Subject subject, Impression sheet) =>
     [
         .. Word(subject, "standing", sheet.Standing, Standings),
-        .. sheet.Fault is null ? [] : Word(subject, "fault", sheet.Fault, [.. Fault.All.Select(fault => fault.Word)]),
+        .. sheet.Fault is null ? [] : work.OwnWords.FaultOf(sheet.Fault) is not null ? [] : Word(subject, "fault", sheet.Fault, [.. Fault.All.Select(fault => fault.Word)]),
         .. Word(subject, "signed", sheet.Signed, YesNo),
         .. Word(subject, "for sale", sheet.ForSale, ForSale),
         .. sheet.Inscriptions.SelectMany(inscription => Word(subject, "side of an inscription", inscription.Side, Sides)),

@@ -7,20 +7,20 @@ public sealed class ReductionsAreNotReprinted : IRule
 {
     public string Name => nameof(ReductionsAreNotReprinted);
 
-    public string Sentence => "A block cut away in printing printed one edition and nothing after it, and no matrix printed an edition after its end.";
+    public string Sentence => "A block cut away in printing printed one edition and nothing after it, and no matrix printed an edition after its end, but for a restrike from a cancelled one, which is disclosed.";
 
     public string Basis => "common practice, no source: in a reduction print the block is destroyed by printing, so that no restrike is possible";
 
     public IEnumerable<Finding> Check(Work work) =>
         from matrix in work.Matrices
         from run in work.Runs
-        where run.Purpose is "edition" or "restrike"
+        where run.Purpose is "edition" or "restrike" && MayHaveUsed(run, matrix)
         let finding = AfterItsEnd(work, matrix, run) ?? AfterTheEdition(work, matrix, run) ?? Restrike(work, matrix, run)
         where finding is not null
         select finding;
 
     private Finding? AfterItsEnd(Work work, Matrix matrix, PrintRun run) =>
-        End(matrix) is { } end && matrix.FateDate.SurelyBefore(run.Printed) && !IsCutForThisRun(work, matrix, run)
+        End(matrix) is { } end && !(matrix.Fate == "cancelled" && run.Purpose == "restrike") && matrix.FateDate.SurelyBefore(run.Printed) && !IsCutForThisRun(work, matrix, run)
             ? this.Find(
                 Gravity(work),
                 work.SubjectOf(run),
@@ -44,6 +44,11 @@ public sealed class ReductionsAreNotReprinted : IRule
                 $"{Run(work, run)} is a restrike, but the {matrix.Called} was cut away in printing.",
                 "Correct the purpose of the run; if it was printed from another matrix, record that matrix.")
             : null;
+
+    // Where the passes tell what the run was printed from, the others are no matter.
+    private static bool MayHaveUsed(PrintRun run, Matrix matrix) =>
+        !run.Passes.Any(pass => pass.Matrices.Count > 0)
+        || run.Passes.Any(pass => pass.Matrices.Any(used => used.Matrix == matrix.Id) || (pass is { Kind: "printed", Matrices.Count: 0 }));
 
     // Once its edition is printed a reduction has lost its earlier colours, also where its end is not yet recorded.
     private static bool IsCutAway(Matrix matrix) => matrix is { IsReduction: true, Fate: "cut-away-in-printing" or "undecided" };

@@ -1,9 +1,10 @@
+using EditionRegister.Domain.Chains;
 using EditionRegister.Domain.Impressions;
 using EditionRegister.Domain.Works;
 
 namespace EditionRegister.Domain.Inventory;
 
-/// <summary>Whether a sheet can be offered: the maker's, numbered and kept, not gone, and for sale by custom or by decision.</summary>
+/// <summary>Whether a sheet can be offered: the maker's, numbered and kept, not gone or missing, not reserved, and for sale by custom or by decision.</summary>
 public static class FreeToSell
 {
     public const string Yes = "yes";
@@ -16,7 +17,7 @@ public static class FreeToSell
         ArgumentNullException.ThrowIfNull(work);
         ArgumentNullException.ThrowIfNull(impression);
 
-        string[] answers = [Intended(work, impression), IsKept(work, impression), IsTheMakers(work, impression), IsThere(impression)];
+        string[] answers = [Intended(work, impression), IsKept(work, impression), IsTheMakers(work, impression), IsThere(impression), IsUnreserved(impression)];
 
         return answers.Contains(No) ? No : answers.Contains(Unknown) ? Unknown : Yes;
     }
@@ -39,8 +40,8 @@ public static class FreeToSell
     };
 
     private static string IsTheMakers(Work work, Impression impression) =>
-        impression.Whose is not { State: "known", Person: { } owner } ? Unknown
-        : work.Makers.Any(maker => maker.Id == owner) ? Yes
+        impression.Whose is not { State: "known", Person: { } owner } ? (Transfers.HasLeftTheMaker(work, impression) ? No : Unknown)
+        : work.MakersAndEstate.Any(maker => maker.Id == owner) ? Yes
         : work.Makers.Any() ? No
         : Unknown;
 
@@ -48,8 +49,11 @@ public static class FreeToSell
     {
         "placed" or "with" => Yes,
         "gone" => No,
-        _ => Unknown,
+        _ => WhereaboutsDeeds.IsMissing(impression) ? No : Unknown,
     };
+
+    // One whose day has passed still stands until it is lifted: only the keeper knows what was promised.
+    private static string IsUnreserved(Impression impression) => Answer(impression.StandingReservation is null);
 
     private static string Answer(bool yes) => yes ? Yes : No;
 }

@@ -18,12 +18,12 @@ public sealed record InventoryPlace
     private InventoryPlace(Work work, Impression impression)
     {
         var numbering = work.NumberingOf(impression);
-        var says = numbering is null || impression.Number is null ? impression.Read(numbering?.Notation) : null;
+        var says = numbering is null || impression.Number is null ? impression.Read(numbering?.Notation, work.OwnWords) : null;
 
         _maker = InventoryRow.MakerOf(work);
         _title = InventoryRow.TitleOf(work);
         _number = (
-            Index(NumberingKind.All, numbering?.Kind ?? says?.Kind),
+            Index(work.OwnWords.AllKinds, numbering?.Kind ?? says?.Kind),
             Index(Notation.All, numbering?.Notation ?? says?.Notation),
             impression.Number ?? says?.Number ?? int.MaxValue);
         _code = impression.Code;

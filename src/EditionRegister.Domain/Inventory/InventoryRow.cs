@@ -63,8 +63,12 @@ public static class InventoryRow
             Filled(impression.AskingCurrency),
         ];
 
-        return owners ? [.. row, Keeping.OwnerOf(work, impression), PriceText.Net(impression), Filled(impression.Note)] : row;
+        return owners ? [.. row, Keeping.OwnerOf(work, impression), PriceText.Net(impression), Notes(work, impression)] : row;
     }
+
+    // What has no column of its own; read in again it stays a note.
+    private static string? Notes(Work work, Impression impression) =>
+        Filled(string.Join("; ", [.. Filled(impression.Note) is { } note ? (string[])[note] : [], .. SheetText.Of(work, impression).Select(line => $"{char.ToLowerInvariant(line.Label[0])}{line.Label[1..]}: {line.Value}")]));
 
     internal static string MakerOf(Work work) =>
         work.Makers.Any() ? string.Join(", ", work.Makers.Select(maker => maker.CreditText)) : Unknown;

@@ -12,6 +12,9 @@ public sealed record NumberRange
     /// <summary>Null where no mark is written: the numbering is then the one spoken of.</summary>
     public NumberingKind? Kind { get; private init; }
 
+    /// <summary>The name of the numbering, where one was written (deluxe: I-X); else null.</summary>
+    public string? Name { get; private init; }
+
     /// <summary>Null for a register code.</summary>
     public Notation? Notation { get; private init; }
 
@@ -37,8 +40,10 @@ public sealed record NumberRange
 
         var numbers = From is { } from ? Notation!.Write(from) + (Of is { } of ? "/" + Notation.Write(of) : To > from ? "-" + Notation.Write(To!.Value) : "") : "";
 
-        return $"{Kind?.Mark} {numbers}".Trim();
+        return $"{(Name is null ? "" : Name + ": ")}{$"{Kind?.Mark} {numbers}".Trim()}";
     }
+
+    internal NumberRange Named(string name) => this with { Name = name };
 
     internal static NumberRange OfCode(RegisterCode code) => new() { Code = code };
 

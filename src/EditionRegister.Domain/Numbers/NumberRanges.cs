@@ -1,4 +1,5 @@
 using EditionRegister.Domain.Codes;
+using EditionRegister.Domain.Works;
 
 namespace EditionRegister.Domain.Numbers;
 
@@ -14,24 +15,66 @@ public static class NumberRanges
     private static readonly char[] Dashes = ['-', '\u2010', '\u2011', '\u2012', '\u2013'];
 
     /// <exception cref="RefusedException">A part is empty, unreadable, reversed, too long, or could be two things; the sentence names it.</exception>
-    public static IReadOnlyList<NumberRange> Read(string? text)
+    public static IReadOnlyList<NumberRange> Read(string? text) => Read(text, OwnWords.None);
+
+    /// <summary>The same, where the register has kinds of its own.</summary>
+    /// <exception cref="RefusedException">A part is empty, unreadable, reversed, too long, or could be two things; the sentence names it.</exception>
+    public static IReadOnlyList<NumberRange> Read(string? text, OwnWords own)
     {
+        ArgumentNullException.ThrowIfNull(own);
+
         if (string.IsNullOrWhiteSpace(text))
         {
             throw NumberRangeRefusals.Nothing();
         }
 
-        return [.. text.Split(',').Select(part => ReadPart(part.Trim(), text))];
+        return [.. text.Split(',').Select(part => ReadNamed(part.Trim(), text, own.Kinds))];
     }
 
-    private static NumberRange ReadPart(string part, string whole)
+    /// <summary>
+    /// Whether a list can be one, before it is known which kinds a register made for itself: what is not read may bear a mark of its own.
+    /// </summary>
+    /// <exception cref="RefusedException">A part can be read with no mark whatever.</exception>
+    public static void Plausible(string? text)
+    {
+        try
+        {
+            Read(text);
+        }
+        catch (RefusedException refusal) when (refusal.Name == "range-unreadable" && IsRead(string.Join(',', text!.Split(',').Select(OwnMark.Without))))
+        {
+            // Which marks there are is known once the register is open; then it is read again.
+        }
+    }
+
+    private static bool IsRead(string text)
+    {
+        try
+        {
+            return Read(text).Count > 0;
+        }
+        catch (RefusedException)
+        {
+            return false;
+        }
+    }
+
+    // deluxe: I-X. No number, mark or code has a colon in it.
+    private static NumberRange ReadNamed(string part, string whole, IReadOnlyList<NumberingKind> own)
+    {
+        var at = part.IndexOf(':', StringComparison.Ordinal);
+
+        return at < 1 || ReadPart(part[(at + 1)..].Trim(), whole, own) is not { Code: null } range ? ReadPart(part, whole, own) : range.Named(part[..at].Trim());
+    }
+
+    private static NumberRange ReadPart(string part, string whole, IReadOnlyList<NumberingKind> own)
     {
         if (part.Length == 0)
         {
             throw NumberRangeRefusals.EmptyPart(whole);
         }
 
-        var run = ReadRun(part);
+        var run = ReadRun(part, own);
 
         if (RegisterCode.TryParse(part, out var code))
         {
@@ -45,14 +88,14 @@ public static class NumberRanges
                 : run;
         }
 
-        return PencilledNumber.TryParse(part, Notation.Arabic, out var number, out var why) ? NumberRange.OfOne(number)
+        return PencilledNumber.TryParse(part, Notation.Arabic, new OwnWords(own, []), out var number, out var why) ? NumberRange.OfOne(number)
             : why == PencilReading.OutOfRange ? throw NumberRangeRefusals.Impossible(part)
             : throw NumberRangeRefusals.Unreadable(part);
     }
 
-    private static NumberRange? ReadRun(string part)
+    private static NumberRange? ReadRun(string part, IReadOnlyList<NumberingKind> own)
     {
-        var (kind, numbers) = PencilledMark.Split(part);
+        var (kind, numbers) = PencilledMark.Split(part, own);
 
         if (numbers.Split(Dashes) is not [var first, var last])
         {

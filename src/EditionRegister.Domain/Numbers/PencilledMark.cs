@@ -23,14 +23,21 @@ internal sealed class PencilledMark
     private PencilledMark(NumberingKind kind, bool isSpelled, string[] writings) => (_kind, _isSpelled, _writings) = (kind, isSpelled, writings);
 
     /// <summary>Parts a text into its mark and the rest; without a mark it belongs to the numbered edition.</summary>
-    public static (NumberingKind Kind, string Unmarked) Split(string text)
+    /// <param name="text">What is pencilled.</param>
+    /// <param name="own">Kinds that the register made for itself; their marks are looked for first, the longest before the others.</param>
+    public static (NumberingKind Kind, string Unmarked) Split(string text, IReadOnlyList<NumberingKind> own)
     {
-        if (!text.Any(char.IsAsciiLetter))
+        if (!text.Any(char.IsLetter))
         {
             return (NumberingKind.Numbered, text);
         }
 
-        foreach (var mark in Marks)
+        return own.Count == 0 ? Split(text, Marks) : Split(text, [.. own.OrderByDescending(kind => kind.Mark.Length).Select(Spelled), .. Marks]);
+    }
+
+    private static (NumberingKind Kind, string Unmarked) Split(string text, PencilledMark[] marks)
+    {
+        foreach (var mark in marks)
         {
             if (mark._writings.FirstOrDefault(writing => mark.Begins(text, writing)) is { } first)
             {
@@ -38,7 +45,7 @@ internal sealed class PencilledMark
             }
         }
 
-        foreach (var mark in Marks)
+        foreach (var mark in marks)
         {
             if (mark._writings.FirstOrDefault(writing => mark.Ends(text, writing)) is { } last)
             {

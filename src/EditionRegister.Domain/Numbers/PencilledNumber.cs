@@ -1,4 +1,5 @@
 using System.Diagnostics.CodeAnalysis;
+using EditionRegister.Domain.Works;
 
 namespace EditionRegister.Domain.Numbers;
 
@@ -63,9 +64,19 @@ public sealed record PencilledNumber
     /// <param name="expected">The notation of the numbering it should belong to; settles whether C is a letter or a hundred.</param>
     /// <param name="value">The number, or null where it was not read.</param>
     /// <param name="why">Why it was not read.</param>
-    public static bool TryParse(string? text, Notation? expected, [NotNullWhen(true)] out PencilledNumber? value, out PencilReading why)
+    public static bool TryParse(string? text, Notation? expected, [NotNullWhen(true)] out PencilledNumber? value, out PencilReading why) =>
+        TryParse(text, expected, OwnWords.None, out value, out why);
+
+    /// <summary>The same, where the register has kinds of its own.</summary>
+    /// <param name="text">What is pencilled, and nothing else.</param>
+    /// <param name="expected">The notation of the numbering it should belong to.</param>
+    /// <param name="own">Kinds that the register made for itself.</param>
+    /// <param name="value">The number, or null where it was not read.</param>
+    /// <param name="why">Why it was not read.</param>
+    public static bool TryParse(string? text, Notation? expected, OwnWords own, [NotNullWhen(true)] out PencilledNumber? value, out PencilReading why)
     {
-        why = PencilledText.Read(text, expected, out value);
+        ArgumentNullException.ThrowIfNull(own);
+        why = PencilledText.Read(text, expected, own.Kinds, out value);
 
         return value is not null;
     }

@@ -3,7 +3,7 @@ namespace EditionRegister.Domain.Numbers;
 /// <summary>Reads what is pencilled on a sheet: a plain number with its mark, and nothing that needs a guess.</summary>
 internal static class PencilledText
 {
-    public static PencilReading Read(string? text, Notation? expected, out PencilledNumber? value)
+    public static PencilReading Read(string? text, Notation? expected, IReadOnlyList<NumberingKind> own, out PencilledNumber? value)
     {
         value = null;
         var plain = Plain(text);
@@ -13,7 +13,7 @@ internal static class PencilledText
             return PencilReading.Empty;
         }
 
-        var (kind, rest) = PencilledMark.Split(plain);
+        var (kind, rest) = PencilledMark.Split(plain, own);
 
         if (rest.Length == 0)
         {

@@ -47,7 +47,7 @@ public sealed record Pass
     public required IReadOnlyList<PassColour> Colours { get; init; }
 
     /// <summary>Who did it.</summary>
-    public required IReadOnlyList<long> People { get; init; }
+    public required IReadOnlyList<PassPerson> People { get; init; }
 
     /// <summary>Sheets spoiled, by fault, as far as it was noted.</summary>
     public required IReadOnlyList<PassCount> SpoiledBy { get; init; }
@@ -56,10 +56,16 @@ public sealed record Pass
     public required IReadOnlyList<PassCount> HeldOutAs { get; init; }
 
     /// <summary>The sheets that went through, where only some did and it is known which.</summary>
-    public required IReadOnlyList<long> Sheets { get; init; }
+    public required IReadOnlyList<PassSheet> Sheets { get; init; }
 
     public bool TakesAll => Reach != "some";
 }
+
+/// <summary>Someone who did a pass, or had a hand in it.</summary>
+public sealed record PassPerson(long Id, long Person);
+
+/// <summary>A sheet that went through a pass that not all went through.</summary>
+public sealed record PassSheet(long Id, long Impression);
 
 /// <summary>A matrix used in a pass, in which of its states.</summary>
 public sealed record PassMatrix(long Id, long Matrix, long? State);

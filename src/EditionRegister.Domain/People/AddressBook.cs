@@ -15,6 +15,22 @@ public sealed class AddressBook(IReadOnlyDictionary<long, Person> people, IReadO
     /// <summary>The whole name, for the keeper of the register; never for the public.</summary>
     public string NameOf(long? id) => Person(id)?.FullName ?? "unknown";
 
+    /// <summary>Whether a place is another or lies in it, however deep.</summary>
+    public bool IsWithin(long? place, long outer)
+    {
+        HashSet<long> met = [];
+
+        for (var at = place; at is { } here && met.Add(here); at = Places.GetValueOrDefault(here)?.Inside)
+        {
+            if (here == outer)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
     /// <summary>From the outermost place to this one. A place that lies in itself, by damage, is named once.</summary>
     public string PathOf(long? id)
     {

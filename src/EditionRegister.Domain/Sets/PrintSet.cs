@@ -29,7 +29,26 @@ public sealed record SetSheet(
     long Id, long Sheet, long Work, string Code, string Number, string Standing, Chains.Position? Where, Chains.Owner? Whose)
 {
     public bool IsIn => Standing == "in";
+
+    /// <summary>The kind of its number, by the kind's word; null where it has none.</summary>
+    public string? KindWord { get; init; }
+
+    /// <summary>Its place in that numbering, or null.</summary>
+    public int? Ordinal { get; init; }
+
+    /// <summary>It changed hands since it was made.</summary>
+    public bool HasPassedOn { get; init; }
+
+    /// <summary>The code as people see it; as found where damage made it no code.</summary>
+    public string ShownCode => Codes.RegisterCode.TryParse(Code, out var code) ? code.ToString() : Code;
+
+    /// <summary>False only where both have a number, and it is another.</summary>
+    public bool IsNumberedAs(string? kindWord, int? number) => Ordinal is null || number is null || (KindWord == kindWord && Ordinal == number);
 }
 
 /// <summary>The set a sheet lies in: the work of parts, and the copy by its code.</summary>
-public sealed record SetMembership(long SetWork, string SetTitle, long Copy, string CopyCode, string CopyNumber);
+public sealed record SetMembership(long SetWork, string SetTitle, long Copy, string CopyCode, string CopyNumber)
+{
+    /// <summary>The copy's code as people see it; as found where damage made it no code.</summary>
+    public string ShownCopyCode => Codes.RegisterCode.TryParse(CopyCode, out var code) ? code.ToString() : CopyCode;
+}

@@ -1,3 +1,5 @@
+using System.Globalization;
+using EditionRegister.Domain.Codes;
 using EditionRegister.Domain.Dates;
 
 namespace EditionRegister.Domain.Works;
@@ -33,6 +35,15 @@ public sealed record Matrix(
 
     public bool IsReduction => Reduction == "yes";
 
+    /// <summary>The code as people see it, or null where it has none yet; as found where damage made it no code.</summary>
+    public string? ShownCode => RegisterCode.TryParse(Code, out var code) ? code.ToString() : Code;
+
+    /// <summary>The state it is in: the last one recorded, or null.</summary>
+    public MatrixState? NewestState => States.Count == 0 ? null : States[^1];
+
     /// <summary>What the trade calls it: a block, a plate; "matrix" only where it is none of these.</summary>
     public string Called => What is "other" or "" ? "matrix" : What;
+
+    /// <summary>The key block, block 5: by its part where that is said. For the middle of a sentence.</summary>
+    public string CalledPart => Part is { } part ? (part.EndsWith(Called, StringComparison.OrdinalIgnoreCase) ? $"the {part}" : $"the {part} {Called}") : string.Create(CultureInfo.InvariantCulture, $"{Called} {Id}");
 }

@@ -1,5 +1,7 @@
+using EditionRegister.Domain.Codes;
 using EditionRegister.Domain.Dates;
 using EditionRegister.Domain.Facts;
+using EditionRegister.Domain.Impressions;
 
 namespace EditionRegister.Domain.Works;
 
@@ -16,20 +18,49 @@ public static class MatrixDeeds
     /// <summary>Fates after which the matrix can print no more.</summary>
     public static bool IsFinal(string fate) => fate is "cut-away-in-printing" or "cancelled" or "regrained-or-reclaimed" or "cut-up";
 
-    public static long Record(Work work, string what, string? material, string reduction, RecordedDate made, Deed deed)
+    /// <summary>Gives a matrix its code, for ever.</summary>
+    public static void GiveCode(long matrix, RegisterCode code, Deed deed) =>
+        deed.Set("matrix_code", deed.NewId("matrix_code"), ("code", code.Text), ("matrix", matrix));
+
+    /// <summary>Records that a matrix has come to another state.</summary>
+    /// <returns>The id of the state.</returns>
+    /// <exception cref="RefusedException">state-recorded-already, or states-run-back: it was reached surely before the state before it, or after the end of the matrix.</exception>
+    public static long Reach(Matrix matrix, string name, RecordedDate reached, string? note, Deed deed)
     {
-        var id = deed.NewId("matrix");
-        deed.Set("matrix", id, ("work", work.Id), ("what", what), ("material", material), ("reduction", reduction), ("fate", "undecided"));
-        deed.SetDate("matrix", id, "made", made);
+        if (matrix.States.FirstOrDefault(state => state.Name == name) is { } same)
+        {
+            throw WorkRefusals.StateRecorded(matrix, same);
+        }
+
+        if (matrix.States.FirstOrDefault(state => reached.SurelyBefore(state.Reached)) is { } later)
+        {
+            throw WorkRefusals.StateBefore(matrix, name, reached, later);
+        }
+
+        if (IsFinal(matrix.Fate) && matrix.FateDate.SurelyBefore(reached))
+        {
+            throw WorkRefusals.StateAfterFate(matrix, name, reached);
+        }
+
+        var id = deed.NewId("matrix_state");
+        deed.Set("matrix_state", id,
+            ("matrix", matrix.Id), ("ordinal", matrix.States.Count == 0 ? 1 : matrix.States.Max(state => state.Ordinal) + 1), ("name", name), ("note", note));
+        deed.SetDate("matrix_state", id, "reached", reached);
 
         return id;
     }
 
-    /// <exception cref="RefusedException">matrix-not-found, fate-stated-already or fate-needs-reduction.</exception>
-    public static void StateFate(Work work, long matrixId, string fate, RecordedDate date, string? note, bool correct, Deed deed)
+    /// <param name="work">The work.</param>
+    /// <param name="matrix">One of its matrices.</param>
+    /// <param name="fate">One of <see cref="Fates"/>.</param>
+    /// <param name="date">When.</param>
+    /// <param name="note">As written.</param>
+    /// <param name="proof">The impression that proves it, as one pulled from the cancelled plate.</param>
+    /// <param name="correct">The fate on record was a mistake.</param>
+    /// <param name="deed">Takes what is to be set.</param>
+    /// <exception cref="RefusedException">fate-stated-already, fate-needs-reduction or proof-of-another-work.</exception>
+    public static void StateFate(Work work, Matrix matrix, string fate, RecordedDate date, string? note, Impression? proof, bool correct, Deed deed)
     {
-        var matrix = work.Matrices.FirstOrDefault(found => found.Id == matrixId) ?? throw WorkRefusals.NoSuchMatrix(work, matrixId);
-
         if (!correct && (IsFinal(matrix.Fate) || matrix.Fate is "lost" or "given-away"))
         {
             throw WorkRefusals.FateStated(matrix);
@@ -40,7 +71,12 @@ public static class MatrixDeeds
             throw WorkRefusals.NotAReduction(matrix);
         }
 
-        deed.Set("matrix", matrix.Id, ("fate", fate), ("fate_note", note));
+        if (proof is not null && work.Impressions.All(sheet => sheet.Id != proof.Id))
+        {
+            throw WorkRefusals.ProofOfAnotherWork(work, matrix, proof);
+        }
+
+        deed.Set("matrix", matrix.Id, ("fate", fate), ("fate_note", note), ("fate_proof", proof?.Id));
         deed.SetDate("matrix", matrix.Id, "fate_date", "fate", date);
     }
 }

@@ -1,4 +1,3 @@
-using EditionRegister.Domain.Chains;
 using EditionRegister.Domain.Codes;
 using EditionRegister.Domain.Dates;
 using EditionRegister.Domain.Facts;
@@ -40,6 +39,24 @@ public sealed record NewPrintRun
 
     public string? Note { get; init; }
 
+    /// <summary>Impressions that one printed sheet is cut into; null is one.</summary>
+    public int? CutInto { get; init; }
+
+    /// <summary>Printed sheets that make one impression, as in a diptych; null is one.</summary>
+    public int? MadeOf { get; init; }
+
+    /// <summary>From when the sheets on the rack are dry enough to be sorted.</summary>
+    public RecordedDate Ready { get; init; } = RecordedDate.None;
+
+    /// <summary>yes, no or unknown: printed after the maker's death. Null where nobody said.</summary>
+    public string? Posthumous { get; init; }
+
+    /// <summary>Printed from the cancelled matrix, as evidence that it is.</summary>
+    public bool IsCancellationProof { get; init; }
+
+    /// <summary>Sheets are still on their way through the press: the pile is laid when the last pass is done.</summary>
+    public bool IsUnderWay { get; init; }
+
     /// <summary>Where the pile lies; null leaves it with the maker.</summary>
     public long? Place { get; init; }
 
@@ -47,7 +64,7 @@ public sealed record NewPrintRun
     /// <exception cref="RefusedException">The sheets do not balance, or the matrix could not print.</exception>
     public IReadOnlyList<long> Record(Work work, Func<RegisterCode> drawCode, Deed deed)
     {
-        var pulled = Pulled();
+        var pulled = IsUnderWay ? UnderWay() : Pulled();
         Possible(work);
 
         var run = deed.NewId("print_run");
@@ -55,46 +72,67 @@ public sealed record NewPrintRun
             ("work", work.Id), ("ordinal", work.Runs.Count == 0 ? 1 : work.Runs.Max(known => known.Ordinal) + 1),
             ("purpose", Purpose), ("paper", Paper), ("state", State),
             ("started", Started), ("spoiled", Spoiled), ("unused", Unused), ("held_out", HeldOut),
-            ("image_height", ImageHeight), ("image_width", ImageWidth), ("sheet_height", SheetHeight), ("sheet_width", SheetWidth), ("note", Note));
+            ("image_height", ImageHeight), ("image_width", ImageWidth), ("sheet_height", SheetHeight), ("sheet_width", SheetWidth), ("note", Note),
+            ("cut_into", CutInto), ("made_of", MadeOf), ("posthumous", Posthumous), ("cancellation_proof", IsCancellationProof ? "yes" : null));
         deed.SetDate("print_run", run, "printed", Printed);
+        deed.SetDate("print_run", run, "ready", Ready);
 
-        List<long> sheets = [];
+        return [.. Enumerable.Range(1, pulled).Select(i => new NewSheet(run, i, drawCode(), i > pulled - (HeldOut ?? 0) ? "held-out" : "pulled") { Posthumous = Posthumous }.Record(work, Place, Printed, deed))];
+    }
 
-        for (var i = 1; i <= pulled; i++)
-        {
-            NewSheet sheet = new(run, i, drawCode(), i > pulled - (HeldOut ?? 0) ? "held-out" : "pulled");
-            sheets.Add(sheet.Record(FirstPosition(work), FirstOwner(work), Printed, deed));
-        }
+    /// <summary>No sheet lies in a pile yet; what was counted so far must not be more than was started.</summary>
+    private int UnderWay()
+    {
+        Counted();
+        var started = Started ?? throw WorkRefusals.StartedNotCounted();
 
-        return sheets;
+        return (Pile ?? Spoiled ?? HeldOut) is not null ? throw WorkRefusals.PileOfRunUnderWay()
+            : started < (Unused ?? 0) ? throw WorkRefusals.TooFewStarted(started, 0, Unused ?? 0)
+            : 0;
     }
 
     private int Pulled()
     {
-        foreach (var (what, count) in new[] { ("Sheets started", Started), ("Sheets spoiled", Spoiled), ("Unused sheets", Unused), ("Sheets held out", HeldOut), ("The pile", Pile) })
+        Counted();
+        var pulled = Started is { } started ? FromStarted(started, Spoiled ?? 0, Unused ?? 0) : Pile ?? throw WorkRefusals.PileNotCounted();
+
+        return (HeldOut ?? 0) > pulled ? throw WorkRefusals.TooManyHeldOut(HeldOut ?? 0, pulled) : pulled;
+    }
+
+    private void Counted()
+    {
+        foreach (var (what, count) in new[]
+        {
+            ("Sheets started", Started), ("Sheets spoiled", Spoiled), ("Unused sheets", Unused), ("Sheets held out", HeldOut), ("The pile", Pile),
+            ("Impressions cut from a sheet", CutInto), ("Sheets of an impression", MadeOf),
+        })
         {
             if (count is < 0 or > Most)
             {
                 throw WorkRefusals.BadCount(what);
             }
         }
-
-        var pulled = Started is { } started ? FromStarted(started, Spoiled ?? 0, Unused ?? 0) : Pile ?? throw WorkRefusals.PileNotCounted();
-
-        return (HeldOut ?? 0) > pulled ? throw WorkRefusals.TooManyHeldOut(HeldOut ?? 0, pulled) : pulled;
     }
 
     private int FromStarted(int started, int spoiled, int unused)
     {
         var left = started - spoiled - unused;
+        var cut = SheetsCut.Of(CutInto, MadeOf);
 
         return left < 0 ? throw WorkRefusals.TooFewStarted(started, spoiled, unused)
-            : Pile is { } pile && pile != left ? throw WorkRefusals.Unbalanced(started, spoiled, unused, pile)
-            : left;
+            : cut.Impressions(left) is not { } pulled ? throw WorkRefusals.Indivisible(started, spoiled, unused, cut)
+            : pulled > Most ? throw WorkRefusals.BadCount("The pile")
+            : Pile is { } pile && pile != pulled ? throw WorkRefusals.Unbalanced(started, spoiled, unused, pile, cut)
+            : (int)pulled;
     }
 
     private void Possible(Work work)
     {
+        if (IsCancellationProof && Purpose != "proofing")
+        {
+            throw WorkRefusals.CancellationProofIsProofing();
+        }
+
         var forSheetsToKeep = Purpose is "edition" or "restrike";
         var before = work.Runs.FirstOrDefault(run => run.Purpose is "edition" or "restrike");
 
@@ -103,19 +141,20 @@ public sealed record NewPrintRun
             throw WorkRefusals.ReductionPrintedAlready(work, before);
         }
 
-        if (Purpose == "edition" && work.Editions.Any(edition => edition.IsClosed && edition.IsOurs))
+        if (Purpose == "edition" && work.Editions.Where(edition => edition.IsOurs).ToList() is { Count: > 0 } ours && ours.TrueForAll(edition => edition.IsClosed))
         {
             throw WorkRefusals.EditionClosed(work);
         }
 
-        if (work.Matrices.FirstOrDefault(matrix => MatrixDeeds.IsFinal(matrix.Fate) && matrix.FateDate.SurelyBefore(Printed)) is { } gone)
+        var gone = work.Matrices.Where(matrix => MatrixDeeds.IsFinal(matrix.Fate) && matrix.FateDate.SurelyBefore(Printed)).ToList();
+
+        // A trial may be pulled from the others alone; sheets to keep need every one of them.
+        if (gone.FirstOrDefault(matrix => !PrintsOn(matrix)) is { } gap && (forSheetsToKeep || gone.Count == work.Matrices.Count))
         {
-            throw WorkRefusals.PrintedAfterFate(work, gone);
+            throw WorkRefusals.PrintedAfterFate(work, gap);
         }
     }
 
-    private Position FirstPosition(Work work) =>
-        Place is { } place ? Position.InPlace(place) : work.Makers.FirstOrDefault() is { } maker ? Position.With(maker.Id) : Position.Unknown;
-
-    private static Owner FirstOwner(Work work) => work.Makers.FirstOrDefault() is { } maker ? Owner.Known(maker.Id) : Owner.Unknown;
+    /// <summary>A cancelled matrix still prints: the proof that it is cancelled, and a restrike that says so.</summary>
+    private bool PrintsOn(Matrix gone) => gone.Fate == "cancelled" && (IsCancellationProof || Purpose == "restrike");
 }

@@ -37,6 +37,12 @@ public sealed record PrintRun(
     /// <summary>yes, no or null: printed from the cancelled matrix, as evidence.</summary>
     public string? CancellationProof { get; init; }
 
+    public bool IsCancellationProof => CancellationProof == "yes";
+
+    /// <summary>Sheets were started, those spoiled are left to the passes to count, and no pile is laid yet.</summary>
+    /// <param name="pile">Impressions of this run on record.</param>
+    public bool IsUnderWay(int pile) => pile == 0 && Started is > 0 && Spoiled is null;
+
     /// <summary>In order; none where they were not recorded.</summary>
     public IReadOnlyList<Pass> Passes { get; init; } = [];
 }

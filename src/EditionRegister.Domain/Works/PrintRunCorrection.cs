@@ -30,12 +30,32 @@ public sealed record PrintRunCorrection
 
     public string? Note { get; init; }
 
-    /// <exception cref="RefusedException">sheets-do-not-balance, with the arithmetic.</exception>
+    /// <summary>Impressions that one printed sheet is cut into.</summary>
+    public int? CutInto { get; init; }
+
+    /// <summary>Printed sheets that make one impression.</summary>
+    public int? MadeOf { get; init; }
+
+    /// <summary>From when the sheets on the rack are dry enough to be sorted.</summary>
+    public RecordedDate? Ready { get; init; }
+
+    /// <summary>yes, no or unknown: printed after the maker's death.</summary>
+    public string? Posthumous { get; init; }
+
+    /// <summary>yes or no: printed from the cancelled matrix, as evidence.</summary>
+    public string? CancellationProof { get; init; }
+
+    /// <exception cref="RefusedException">sheets-do-not-balance or sheets-do-not-divide, with the arithmetic; cancellation-proof-is-proofing.</exception>
     public void Record(Work work, PrintRun run, Deed deed)
     {
         Balanced(work, run);
 
-        foreach (var (fact, value) in Changes().Where(change => change.Fact != "printed"))
+        if (CancellationProof == "yes" && run.Purpose != "proofing")
+        {
+            throw WorkRefusals.CancellationProofIsProofing();
+        }
+
+        foreach (var (fact, value) in Changes().Where(change => change.Fact is not ("printed" or "ready")))
         {
             deed.Set("print_run", run.Id, (fact, value));
         }
@@ -44,6 +64,11 @@ public sealed record PrintRunCorrection
         {
             deed.SetDate("print_run", run.Id, "printed", Printed);
         }
+
+        if (Ready is not null)
+        {
+            deed.SetDate("print_run", run.Id, "ready", Ready);
+        }
     }
 
     /// <summary>The facts that are put right, with what they are to be; a date as it is written.</summary>
@@ -51,23 +76,28 @@ public sealed record PrintRunCorrection
     {
         ("paper", Paper), ("state", State), ("printed", Printed?.Text), ("started", Started), ("spoiled", Spoiled), ("unused", Unused), ("held_out", HeldOut),
         ("image_height", ImageHeight), ("image_width", ImageWidth), ("sheet_height", SheetHeight), ("sheet_width", SheetWidth), ("note", Note),
+        ("cut_into", CutInto), ("made_of", MadeOf), ("ready", Ready?.Text), ("posthumous", Posthumous), ("cancellation_proof", CancellationProof),
     }.Where(change => !change.Value.IsNull);
 
     private void Balanced(Work work, PrintRun run)
     {
         var pile = work.Impressions.Count(sheet => sheet.Run == run.Id);
+        var cut = SheetsCut.Of(CutInto ?? run.CutInto, MadeOf ?? run.MadeOf);
 
         if ((Started ?? run.Started) is { } started)
         {
             var (spoiled, unused) = (Spoiled ?? run.Spoiled ?? 0, Unused ?? run.Unused ?? 0);
+            var left = started - spoiled - unused;
 
-            if (started - spoiled - unused != pile)
+            if (run.IsUnderWay(pile) && Spoiled is null ? left < 0 : cut.Impressions(left) != pile)
             {
-                throw WorkRefusals.Unbalanced(started, spoiled, unused, pile);
+                throw left < 0 ? WorkRefusals.TooFewStarted(started, spoiled, unused)
+                    : cut.Impressions(left) is null ? WorkRefusals.Indivisible(started, spoiled, unused, cut)
+                    : WorkRefusals.Unbalanced(started, spoiled, unused, pile, cut);
             }
         }
 
-        if (HeldOut > pile)
+        if (HeldOut > pile && !run.IsUnderWay(pile))
         {
             throw WorkRefusals.TooManyHeldOut(HeldOut.Value, pile);
         }

@@ -59,6 +59,12 @@ public sealed record Work
 
     public IEnumerable<Person> Makers => InRole(Role.Maker.Word);
 
+    /// <summary>The makers, and after them the estate: whose a sheet is while it has not been sold.</summary>
+    public IEnumerable<Person> MakersAndEstate => Makers.Concat(InRole(Role.Estate.Word));
+
+    /// <summary>Who has what a run gives: the maker; after the maker's death the estate, where there is one.</summary>
+    public Person? FirstOwnerOf(string? posthumous) => posthumous == "yes" ? InRole(Role.Estate.Word).Concat(Makers).FirstOrDefault() : Makers.FirstOrDefault();
+
     public bool IsReduction => Matrices.Any(matrix => matrix.IsReduction);
 
     public IEnumerable<Person> InRole(string role) =>

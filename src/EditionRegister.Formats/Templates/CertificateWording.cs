@@ -8,6 +8,14 @@ public sealed record CertificateWording
 {
     private const string File = "certificate.toml";
 
+    /// <summary>What certificates came to state after the first release, in the shipped words: a file somebody wrote before need not have them.</summary>
+    private static readonly Dictionary<string, string> CameLater = new(StringComparer.Ordinal)
+    {
+        ["labels.altered"] = "Altered on the sheet",
+        ["labels.set"] = "Set of prints",
+        ["labels.parts"] = "Its parts",
+    };
+
     private readonly IReadOnlyDictionary<string, string> _words;
 
     private CertificateWording(IReadOnlyDictionary<string, string> words) => _words = words;
@@ -16,8 +24,11 @@ public sealed record CertificateWording
     public static IReadOnlyList<string> LabelKeys { get; } =
     [
         "maker", "title", "matrix-year", "printed", "technique", "paper", "image-size", "sheet-size", "number", "edition",
-        "proofs", "total", "state", "signature", "matrix-fate", "printer", "workshop", "code", "serial", "issued", "supersedes",
+        "altered", "set", "parts", "proofs", "total", "state", "signature", "matrix-fate", "printer", "workshop", "code", "serial", "issued", "supersedes",
     ];
+
+    /// <summary>Keys of what is stated only where it is true. A template of the register's own may be older than they are, and leave them out.</summary>
+    public static IReadOnlyList<string> LaterKeys { get; } = [.. Domain.Documents.CertificateFacts.WhereTrue];
 
     public string Heading => _words["heading"];
 
@@ -41,23 +52,32 @@ public sealed record CertificateWording
     public static CertificateWording Load(string? overrideFolder)
     {
         string[] keys = ["heading", "signature-line", "date-line", "caution", "logbook", "page", "language", .. LabelKeys.Select(key => "labels." + key)];
-        var (text, fileName) = Templates.Read(File, overrideFolder);
-        var toml = TomlText.Parse(text, fileName, keys);
+        string[] later = [.. LaterKeys.Select(key => "labels." + key)];
+        var toml = Read(overrideFolder, [.. keys, .. later]);
+        var shipped = later.All(key => toml.Text(key) is not null) ? toml : Read(null, [.. keys, .. later]);
 
-        CertificateWording wording = new(keys.ToDictionary(key => key, key => Words(toml, key), StringComparer.Ordinal));
+        CertificateWording wording = new(keys.Select(key => (Key: key, Words: Words(toml, key))).Concat(later.Select(key => (Key: key, Words: Words(toml.Text(key) is null ? shipped : toml, key))))
+            .ToDictionary(one => one.Key, one => one.Words, StringComparer.Ordinal));
 
         return wording.Language.All(c => char.IsAsciiLetterOrDigit(c) || c == '-')
             ? wording
             : throw toml.Wrong("language", "must be a language tag, such as \"en\" or \"de-CH\"");
     }
 
-    /// <exception cref="KeyNotFoundException">The key is not among <see cref="LabelKeys"/>.</exception>
+    /// <exception cref="KeyNotFoundException">The key is not among <see cref="LabelKeys"/> and <see cref="LaterKeys"/>.</exception>
     public string Label(string key) => _words["labels." + key];
+
+    private static TomlText Read(string? overrideFolder, IReadOnlyList<string> keys)
+    {
+        var (text, fileName) = Templates.Read(File, overrideFolder);
+
+        return TomlText.Parse(text, fileName, keys);
+    }
 
     private static string Words(TomlText toml, string key)
     {
         // A template may break long sentences over lines; on paper they are one.
-        var words = string.Join(' ', (toml.Text(key) ?? throw toml.Missing(key)).Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+        var words = string.Join(' ', (toml.Text(key) ?? CameLater.GetValueOrDefault(key) ?? throw toml.Missing(key)).Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
         return words.Length > 0 ? words : throw toml.Wrong(key, "must not be empty");
     }
 }

@@ -23,7 +23,11 @@ public sealed record FileRule(string Name, string Sentence, string Basis, string
     public static FileRule TablesAgreeWithLogbook { get; } = new(
         "TablesAgreeWithLogbook", "The tables say what the logbook says, row by row.", "the logbook folded from its first entry", Restore);
 
-    public static IReadOnlyList<FileRule> All { get; } = [FileIsSound, SchemaIsAsShipped, LogbookIsUnbroken, SealedFactsAgree, TablesAgreeWithLogbook];
+    public static FileRule PicturesAreOnFile { get; } = new(
+        "PicturesAreOnFile", "Every picture on record lies in the images folder as it was taken in.", "the SHA-256 each picture is recorded under; a check compares lengths, and hashes every file with --pictures",
+        "Put the original back into the images folder from a copy of the register's folder, or from the camera: the same bytes have the same name.");
+
+    public static IReadOnlyList<FileRule> All { get; } = [FileIsSound, SchemaIsAsShipped, LogbookIsUnbroken, SealedFactsAgree, TablesAgreeWithLogbook, PicturesAreOnFile];
 
     internal Finding Broken(Subject subject, string message) => new(Name, Severity.Contradiction, subject, message, Basis, Remedy);
 }

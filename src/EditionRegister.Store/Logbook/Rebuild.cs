@@ -29,27 +29,33 @@ public static class Rebuild
         FreshFile.Make(path, beside =>
         {
             using var connection = FreshFile.Open(beside);
-            connection.Run("PRAGMA foreign_keys=OFF; PRAGMA ignore_check_constraints=ON;");
-            using var transaction = connection.BeginTransaction();
-            Schema.MakeTables(connection, 1, 1);
+            Fold(connection, entries, byEntry);
+        });
+    }
 
-            int form;
+    /// <summary>Folds entries from the first into an empty database; what comes of it has the form that they say it has.</summary>
+    internal static void Fold(SqliteConnection connection, IEnumerable<StoredEntry> entries, ILookup<long, StoredSealedFacts> sealedFacts)
+    {
+        connection.Run("PRAGMA foreign_keys=OFF; PRAGMA ignore_check_constraints=ON;");
+        using var transaction = connection.BeginTransaction();
+        Schema.MakeTables(connection, 1, 1);
 
-            using (EntryPlayer player = new(connection))
+        int form;
+
+        using (EntryPlayer player = new(connection))
+        {
+            foreach (var entry in entries)
             {
-                foreach (var entry in entries)
-                {
-                    Play(player, entry, byEntry[entry.N]);
-                }
-
-                player.SaveFrontier();
-                form = player.Form;
+                Play(player, entry, sealedFacts[entry.N]);
             }
 
-            Schema.MakeGuards(connection, form);
-            Schema.SayForm(connection, form);
-            transaction.Commit();
-        });
+            player.SaveFrontier();
+            form = player.Form;
+        }
+
+        Schema.MakeGuards(connection, form);
+        Schema.SayForm(connection, form);
+        transaction.Commit();
     }
 
     /// <summary>Makes at <paramref name="path"/> what the logbook of <paramref name="source"/> says.</summary>

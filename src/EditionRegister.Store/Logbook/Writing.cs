@@ -64,8 +64,8 @@ public sealed class Writing
         return id;
     }
 
-    /// <summary>Rows that a batch made, in the order in which they were made.</summary>
-    public IReadOnlyList<RowMade> RowsMadeBy(long batch) => BatchEntries.RowsMade(Connection, batch);
+    /// <summary>What a batch did to each row, and what its facts said before.</summary>
+    public BatchTraced Trace(long batch) => BatchTrace.Of(Connection, batch);
 
     /// <summary>Refuses when a row was written by another deed since the caller saw it.</summary>
     /// <param name="table">The row's table.</param>

@@ -62,12 +62,12 @@ public sealed partial class Reader
             row => new PassMatrix(row.Figure(1), row.Figure(2), row.NumberOrNull(3)));
         var colours = RowsBelow("SELECT x.pass, x.id, x.ordinal, x.colour, x.ink, x.manner FROM pass_colour x" + OfPass + "x.ordinal", work,
             row => new PassColour(row.Figure(1), Count(row, 2), row.Word(3), row.TextOrNull(4), row.Word(5)));
-        var people = RowsBelow("SELECT x.pass, x.person FROM pass_person x" + OfPass + "x.id", work, row => row.Figure(1));
+        var people = RowsBelow("SELECT x.pass, x.id, x.person FROM pass_person x" + OfPass + "x.id", work, row => new PassPerson(row.Figure(1), row.Figure(2)));
         var spoiled = RowsBelow("SELECT x.pass, x.id, x.fault, x.sheets FROM pass_spoiled x" + OfPass + "x.id", work,
             row => new PassCount(row.Figure(1), row.Word(2), Count(row, 3)));
         var heldOut = RowsBelow("SELECT x.pass, x.id, x.kind, x.sheets FROM pass_held_out x" + OfPass + "x.id", work,
             row => new PassCount(row.Figure(1), row.Word(2), Count(row, 3)));
-        var sheets = RowsBelow("SELECT x.pass, x.impression FROM pass_sheet x" + OfPass + "x.id", work, row => row.Figure(1));
+        var sheets = RowsBelow("SELECT x.pass, x.id, x.impression FROM pass_sheet x" + OfPass + "x.id", work, row => new PassSheet(row.Figure(1), row.Figure(2)));
 
         return RowsBelow(
             "SELECT p.run, p.id, p.v, p.ordinal, p.kind, p.name, p.side, p.reach, p.done, p.done_earliest, p.done_latest, p.sheets_in, p.added, p.sheets_out, p.spoiled, p.held_out, p.make_ready, p.note FROM pass p JOIN print_run r ON r.id = p.run WHERE r.work = @1 ORDER BY p.run, p.ordinal",

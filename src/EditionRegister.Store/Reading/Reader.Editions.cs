@@ -13,6 +13,10 @@ public sealed partial class Reader
     /// <summary>Kinds and faults that the register made for itself, read once.</summary>
     public OwnWords OwnWords => _ownWords ??= ReadOwnWords();
 
+    /// <summary>The row of a kind, and how many numberings are of it; null where there is no such kind.</summary>
+    public (long Id, int Numberings)? KindInUse(string word) => Rows<(long, int)?>(
+        "SELECT k.id, (SELECT count(*) FROM numbering m WHERE m.kind = k.word) FROM numbering_kind k WHERE k.word = @1", [word], row => (row.Figure(0), Count(row, 1))).FirstOrDefault();
+
     private List<Edition> Editions(long work)
     {
         var numbers = RowsBelow(
@@ -55,6 +59,9 @@ public sealed partial class Reader
             row => NumberingKind.Own(row.Word(0), row.Word(1), row.Word(2), row.Word(3) == "yes", row.Word(4) == "yes", row.Word(5) == "yes"));
         var faults = Rows("SELECT word, name FROM fault ORDER BY id", [], row => new Fault(row.Word(0), row.Word(1)));
 
-        return new OwnWords([.. kinds.Where(kind => !NumberingKind.TryFind(kind.Word, out _))], [.. faults.Where(fault => Fault.Of(fault.Word) is null)]);
+        return new OwnWords([.. kinds.Where(kind => !NumberingKind.TryFind(kind.Word, out _))], [.. faults.Where(fault => Fault.Of(fault.Word) is null)])
+        {
+            Terms = Any("condition_report") ? [.. ConditionTerms().Where(term => Domain.Conditions.ConditionTerm.Of(term.Word) is null)] : [],
+        };
     }
 }

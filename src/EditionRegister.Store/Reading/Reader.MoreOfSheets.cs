@@ -1,6 +1,8 @@
 using EditionRegister.Domain.Conditions;
 using EditionRegister.Domain.Impressions;
 using EditionRegister.Domain.Sets;
+using EditionRegister.Domain.Works;
+using EditionRegister.Domain.Stock;
 using EditionRegister.Store.Sqlite;
 
 namespace EditionRegister.Store.Reading;
@@ -18,9 +20,13 @@ internal sealed record MoreOfSheets
 
     public RowsBelow<ConditionReport> Conditions { get; init; } = new();
 
+    public RowsBelow<SheetInStock> Stock { get; init; } = new();
+
     public RowsBelow<SetSheet> SetSheets { get; init; } = new();
 
     public RowsBelow<SetMembership> Memberships { get; init; } = new();
+
+    public IReadOnlyDictionary<long, WorkedInto> WorkedInto { get; init; } = new Dictionary<long, WorkedInto>();
 
     public bool IsNothing { get; init; }
 
@@ -31,8 +37,10 @@ internal sealed record MoreOfSheets
         Changes = Changes[sheet.Id],
         Reservations = Reservations[sheet.Id],
         ConditionReports = Conditions[sheet.Id],
+        Stock = Stock[sheet.Id],
         SetSheets = SetSheets[sheet.Id],
         InSet = Memberships[sheet.Id] is [var set, ..] ? set : null,
+        WorkedInto = WorkedInto.GetValueOrDefault(sheet.Id),
     };
 }
 
@@ -42,15 +50,17 @@ public sealed partial class Reader
 
     private MoreOfSheets MoreOfSheets(long work)
     {
-        string[] tables = ["grade", "sheet_link", "sheet_change", "reservation", "condition_report", "set_sheet"];
+        string[] tables = ["grade", "sheet_link", "sheet_change", "reservation", "condition_report", "stock_take", "set_sheet"];
 
-        return !tables.Any(Any) ? Nothing : new MoreOfSheets
+        return WorkedInto.Count == 0 && !tables.Any(Any) ? Nothing : new MoreOfSheets
         {
+            WorkedInto = WorkedInto,
             Grades = Any("grade") ? Grades(work) : new(),
             Links = Any("sheet_link") ? SheetLinks(work) : new(),
             Changes = Any("sheet_change") ? SheetChanges(work) : new(),
             Reservations = Any("reservation") ? Reservations(work) : new(),
             Conditions = Any("condition_report") ? ConditionReports(work) : new(),
+            Stock = Any("stock_take") ? SheetsInStock(work) : new(),
             SetSheets = Any("set_sheet") ? SetSheets(work) : new(),
             Memberships = Any("set_sheet") ? SetMemberships(work) : new(),
         };

@@ -5,8 +5,8 @@ namespace EditionRegister.Store.Reading;
 
 public sealed partial class Reader
 {
-    /// <summary>Whether a batch that read in a file still stands.</summary>
-    public bool ReadInStands(long batch) => Rows("SELECT 1 FROM batch WHERE id = @1 AND kind = 'read-in' AND undone = 'no'", [batch], _ => true).Count > 0;
+    /// <summary>What kind of batch that is, deed or read-in, as long as it stands; null where there is none or it was undone.</summary>
+    public string? StandingBatch(long batch) => Rows("SELECT kind FROM batch WHERE id = @1 AND undone = 'no'", [batch], row => row.Word(0)) is [var kind] ? kind : null;
 
     /// <summary>A row outside <paramref name="rows"/> that points at one of them, or null. Asks the database itself which facts are pointers.</summary>
     public RowName? PointedAtFromOutside(IReadOnlySet<RowName> rows)

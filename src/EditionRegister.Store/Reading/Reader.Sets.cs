@@ -17,10 +17,15 @@ public sealed partial class Reader
 
     private const string OtherSheetFrom = " JOIN print_run r ON r.id = i.run JOIN work w ON w.id = r.work LEFT JOIN numbering m ON m.id = i.numbering ";
 
+    private Dictionary<long, WorkedInto>? _workedInto;
+
     /// <summary>The works that have a given work among their parts.</summary>
     public IReadOnlyList<long> SetsWithPart(long work) => Any("set_part")
         ? Rows("SELECT s.work FROM set_part x JOIN print_set s ON s.id = x.print_set WHERE x.part = @1 ORDER BY s.id", [work], row => row.Figure(0))
         : [];
+
+    /// <summary>The works that are sets.</summary>
+    public IReadOnlyList<long> SetWorks() => Any("print_set") ? Rows("SELECT work FROM print_set ORDER BY work", [], row => row.Figure(0)) : [];
 
     private PrintSet? SetOf(long work) => Rows("SELECT id, v, form, signed_on, note FROM print_set WHERE work = @1", [work], row => new PrintSet(
         row.Figure(0), row.Figure(1), row.Word(2), row.Word(3), row.TextOrNull(4), PartsOf(row.Figure(0)))).FirstOrDefault();
@@ -35,7 +40,7 @@ public sealed partial class Reader
         RowsBelow<SetSheet> sheets = new();
         var rows = Rows(
             OtherSheetSql + """
-             s.copy, s.id, s.sheet, s.standing, p.to_state, p.to_place, p.to_holder, o.to_state, o.to_owner
+             s.copy, s.id, s.sheet, s.standing, p.to_state, p.to_place, p.to_holder, o.to_state, o.to_owner, o.ordinal
             FROM set_sheet s JOIN impression i ON i.id = s.sheet
             """ + OtherSheetFrom + """
             LEFT JOIN whereabouts p ON p.impression = i.id AND p.ordinal = (SELECT max(ordinal) FROM whereabouts WHERE impression = i.id)
@@ -43,7 +48,12 @@ public sealed partial class Reader
             WHERE s.copy IN (SELECT c.id FROM impression c JOIN print_run cr ON cr.id = c.run WHERE cr.work = @1) ORDER BY s.copy, s.id
             """,
             [work],
-            row => (Copy: row.Figure(14), Sheet: new SetSheet(row.Figure(15), row.Figure(16), row.Figure(0), row.Word(3), NumberIn(row), row.Word(17), PositionAt(row, 18), OwnerAt(row, 21))));
+            row => (Copy: row.Figure(14), Sheet: new SetSheet(row.Figure(15), row.Figure(16), row.Figure(0), row.Word(3), NumberIn(row), row.Word(17), PositionAt(row, 18), OwnerAt(row, 21))
+            {
+                KindWord = row.TextOrNull(8),
+                Ordinal = CountOrNull(row, 6),
+                HasPassedOn = CountOrNull(row, 23) > 1,
+            }));
 
         foreach (var (copy, sheet) in rows)
         {
@@ -72,6 +82,12 @@ public sealed partial class Reader
 
         return memberships;
     }
+
+    /// <summary>Every sheet that was worked over, whatever its work: there are few, and they are looked for once.</summary>
+    private IReadOnlyDictionary<long, WorkedInto> WorkedInto => _workedInto ??= Form < 3 ? new Dictionary<long, WorkedInto>() : Rows(
+        "SELECT w.worked_over, w.id, w.title, w.title_state, (SELECT i.code FROM impression i JOIN print_run r ON r.id = i.run WHERE r.work = w.id ORDER BY i.id LIMIT 1) FROM work w WHERE w.worked_over IS NOT NULL ORDER BY w.id DESC", [],
+        row => (Sheet: row.Figure(0), Into: new WorkedInto(row.Figure(1), new ListedTitle(0, row.TextOrNull(2), row.Word(3), null, null).Shown, row.TextOrNull(4))))
+        .GroupBy(pair => pair.Sheet).ToDictionary(same => same.Key, same => same.Last().Into);
 
     private WorkedOver? WorkedOver(long sheet) => Rows(
         "SELECT i.code, w.id, w.title, w.title_state FROM impression i JOIN print_run r ON r.id = i.run JOIN work w ON w.id = r.work WHERE i.id = @1", [sheet],

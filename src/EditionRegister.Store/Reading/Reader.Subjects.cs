@@ -12,6 +12,7 @@ public sealed partial class Reader
         ["edition"] = "SELECT work, id, NULL FROM edition WHERE id = @1",
         ["numbering"] = "SELECT e.work, e.id, NULL FROM numbering m JOIN edition e ON e.id = m.edition WHERE m.id = @1",
         ["number"] = "SELECT e.work, e.id, NULL FROM number n JOIN numbering m ON m.id = n.numbering JOIN edition e ON e.id = m.edition WHERE n.id = @1",
+        ["picture"] = "SELECT work, NULL, NULL FROM picture WHERE id = @1",
         ["impression"] = "SELECT r.work, NULL, i.code FROM impression i JOIN print_run r ON r.id = i.run WHERE i.id = @1",
     };
 

@@ -6,9 +6,6 @@ internal readonly record struct AddedColumn(string Table, string Column)
     private const string Alter = "ALTER TABLE ";
     private const string Add = " ADD COLUMN ";
 
-    // Constraints of the whole table follow its columns, a line for each, in every script.
-    private static readonly string[] Constraints = [",\n    UNIQUE (", ",\n    CHECK (", ",\n    FOREIGN KEY (", ",\n    PRIMARY KEY ("];
-
     /// <summary>Reads <c>ALTER TABLE matrix ADD COLUMN part TEXT</c>.</summary>
     public static bool TryRead(string statement, out AddedColumn added)
     {
@@ -22,13 +19,7 @@ internal readonly record struct AddedColumn(string Table, string Column)
     /// <summary>SQLite writes an added column behind the last one, before what holds for the whole table; a test holds this against SQLite.</summary>
     public string In(string table)
     {
-        var behind = table.LastIndexOf(')');
-
-        foreach (var constraint in Constraints)
-        {
-            var at = table.IndexOf(constraint, StringComparison.Ordinal);
-            behind = at >= 0 ? Math.Min(behind, at) : behind;
-        }
+        var behind = TableText.EndOfColumns(table);
 
         return $"{table[..behind]}, {Column}{table[behind..]}";
     }

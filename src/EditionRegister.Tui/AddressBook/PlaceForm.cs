@@ -39,12 +39,13 @@ internal static class PlaceForm
 
         return new Form($"Put right: {book.PathOf(id)}", [
             new Field(Name, seen.Name ?? "") { IsNeeded = true, Form = "its own name, without the places around it" },
+            Fields.Known(Inside, known.Places, "the place it lies in, with everything in it; empty where it lies in none", seen.Inside is { } inside ? book.PathOf(inside) : ""),
             Fields.Known(Keeper, known.People, "who keeps it; empty is the studio", seen.Keeper is { } keeper ? book.NameOf(keeper) : ""),
             new Field(Note, seen.Note ?? "") { Form = "anything else" },
         ], form => PutRightAsync(desk, form, seen, book))
         {
             Name = "Put a place right",
-            OwnEachTime = [Name, Note],
+            OwnEachTime = [Name, Inside, Note],
         };
     }
 
@@ -64,7 +65,7 @@ internal static class PlaceForm
 
     private static async Task<Saved> PutRightAsync(Desk desk, Form form, Place seen, Book book)
     {
-        PlaceCorrection correction = new() { Name = Changed(form, Name), Keeper = Changed(form, Keeper), Note = Changed(form, Note) };
+        PlaceCorrection correction = new() { Name = Changed(form, Name), Inside = Changed(form, Inside), Keeper = Changed(form, Keeper), Note = Changed(form, Note) };
 
         if (correction == new PlaceCorrection())
         {
@@ -72,7 +73,7 @@ internal static class PlaceForm
         }
 
         var now = await EditedAsync(desk, seen.Id, correction, seen.V);
-        PlaceCorrection back = new() { Name = seen.Name, Keeper = seen.Keeper is { } keeper ? Counted.Figure(keeper) : "", Note = seen.Note ?? "" };
+        PlaceCorrection back = new() { Name = seen.Name, Inside = seen.Inside is { } inside ? book.PathOf(inside) : "", Keeper = seen.Keeper is { } keeper ? Counted.Figure(keeper) : "", Note = seen.Note ?? "" };
 
         return new Saved(AddressBookSaid.PlacePutRight(seen.Id, now.PathOf(seen.Id)))
         {

@@ -1,8 +1,10 @@
 using EditionRegister.Domain;
 using EditionRegister.Domain.People;
 using EditionRegister.Store.Reading;
+using EditionRegister.Tui.Bench;
 using EditionRegister.Tui.Hall;
 using EditionRegister.Tui.Pages;
+using EditionRegister.Tui.Stock;
 using EditionRegister.UseCases.Looking;
 using Book = EditionRegister.Domain.People.AddressBook;
 
@@ -11,7 +13,7 @@ namespace EditionRegister.Tui.AddressBook;
 /// <summary>A place whole: the places inside it, and every sheet that lies in it or in one of them.</summary>
 internal sealed class PlacePage : ListPage
 {
-    private static readonly ListColumn[] Columns = [new("", 5), new("number", 14, Stretch: 1), new("title", 18, Stretch: 2), new("since", 10), new("where", 18, Stretch: 2)];
+    private static readonly ListColumn[] Columns = [new("", 7), new("number", 12, Stretch: 1), new("title", 18, Stretch: 2), new("since", 10), new("where", 18, Stretch: 2)];
 
     private readonly Desk _desk;
     private readonly long _place;
@@ -28,7 +30,7 @@ internal sealed class PlacePage : ListPage
     public override string Title => _seen?.Place.Name ?? $"Place {Counted.Figure(_place)}";
 
     public override string Explains =>
-        "A place: first the places inside it, then every sheet that lies in it or in one of those, in the order in which they came. Enter opens a place or a sheet. "
+        "A place: first the places inside it, then the blocks and plates, and every sheet that lies in it or in one of those, in the order in which they came. Enter opens a place or a sheet. "
         + "Mark sheets with Space to do one thing to several of them, such as putting them away elsewhere; without marks it is done to the sheet the cursor is on.";
 
     public override Listing Rows => new(Columns, _rows.Count, row => _rows[row].Cells) { IsMarked = row => _rows[row].Code is { } code && _desk.Marked.Holds(code) };
@@ -37,10 +39,12 @@ internal sealed class PlacePage : ListPage
 
     public override IReadOnlyList<KeyDeed> Keys => _seen is not { } seen ? [] :
     [
-        .. Here is { } here ? [KeyDeed.Opens("Enter", here.Code is null ? "open the place" : "open the sheet", () => here.Open())] : (KeyDeed[])[],
+        .. Here is { } here ? [KeyDeed.Opens("Enter", here.How == "place" ? "open the place" : here.Code is null ? "open the work" : "open the sheet", () => here.Open())] : (KeyDeed[])[],
         .. _marks.Keys(() => Current++, "m",
         [
-            new("e", "edit", () => PlaceForm.EditAsync(_desk, _place)) { Explained = "Puts right its name, who keeps it, or its note." },
+            new("e", "edit", () => PlaceForm.EditAsync(_desk, _place)) { Explained = "Puts right its name, who keeps it or its note, or moves it into another place or out of one, with everything in it." },
+            KeyDeed.Opens("k", "stock-take", () => new StockTakesPage(_desk, _place)) with { Explained = "Counts what lies here by its codes, and shows earlier counts, deliveries and returns." },
+            KeyDeed.Opens("l", "see it as a list", () => new PlaceListPage(_desk, _place)) with { Explained = "Shows everything that lies here, place by place, with owners and condition; and writes it to a file." },
             new("n", "record one inside", () => PlaceForm.NewAsync(_desk, seen.Listed.Path)) { Explained = "Records a place inside this one." },
         ]),
     ];
@@ -82,6 +86,8 @@ internal sealed class PlacePage : ListPage
         return
         [
             .. seen.Inside.Select(place => new KeptRow("place", "", paths[place.Id], "", $"{Counted.Sheets(place.Within)} in it", null, () => new PlacePage(_desk, place.Id))),
+            .. seen.Matrices.Select(pair => new KeptRow(
+                pair.Thing.Kind, pair.Thing.Number, pair.Thing.Title, "", paths.GetValueOrDefault(pair.Place, "here"), null, () => new WorkPage(_desk, pair.Thing.Work))),
             .. seen.Sheets.First.Select(sheet => KeptRow.OfSheet(_desk, "sheet", sheet, WhereOf(sheet, paths))),
         ];
     }

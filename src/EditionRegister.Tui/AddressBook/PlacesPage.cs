@@ -30,7 +30,7 @@ internal sealed class PlacesPage(Desk desk) : ListPage
     [
         .. Here is { } here ? [KeyDeed.Opens("Enter", "open", () => new PlacePage(desk, here.Id))] : (KeyDeed[])[],
         new("n", "record a place", () => PlaceForm.NewAsync(desk, Here?.Path)),
-        .. Here is { } edited ? [new KeyDeed("e", "edit", () => PlaceForm.EditAsync(desk, edited.Id)) { Explained = "Puts right its name, who keeps it, or its note." }] : (KeyDeed[])[],
+        .. Here is { } edited ? [new KeyDeed("e", "edit", () => PlaceForm.EditAsync(desk, edited.Id)) { Explained = "Puts right its name, who keeps it or its note, or moves it into another place or out of one, with everything in it." }] : (KeyDeed[])[],
         KeyDeed.Opens("v", "people", () => Back.Once) with { Explained = "Turns back to the people." },
     ];
 

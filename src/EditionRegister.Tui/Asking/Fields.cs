@@ -62,7 +62,7 @@ internal static class Fields
     public static Field Ranges(string label, string given = "", string form = "such as 3-7, 9, A/P I-III") => new(label, given)
     {
         Form = form,
-        Wrong = typed => Refused(() => NumberRanges.Read(typed)),
+        Wrong = typed => Refused(() => NumberRanges.Plausible(typed)),
     };
 
     /// <summary>The answer as minor units; null where there is none.</summary>

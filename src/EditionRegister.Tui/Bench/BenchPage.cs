@@ -43,6 +43,8 @@ internal sealed class BenchPage(Desk desk) : ListPage
             }
             : [],
         new("n", "record a work", () => WorkForms.NewAsync(desk)),
+        KeyDeed.Opens("k", "see the rack", () => new RackPage(desk)) with { Explained = "Shows which sheets lie on the drying rack, and from when they are dry." },
+        new("p", "plan sheets", () => PlanForm.OfAsync(desk)) { Explained = "Works out how many sheets to start so that enough come out good, and how much paper that is; records nothing." },
     ];
 
     private OnBench? Here => _found.Count > 0 ? _found[Current] : null;

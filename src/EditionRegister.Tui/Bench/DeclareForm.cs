@@ -14,10 +14,17 @@ internal static class DeclareForm
     private const string Extent = "Whose, how far known";
     private const string Intended = "Intended";
     private const string Declared = "Declared on";
-    private const string Second = "A second edition, disclosed";
+    private const string Rank = "Which edition";
+    private const string Printing = "Printing";
+    private const string NotSaid = "not said";
     private const string Note = "Note";
 
     private static readonly (string Word, string Shown)[] Extents = [("whole", "ours, wholly here"), ("partly-known", "ours, partly known"), ("someone-elses", "someone else's")];
+
+    private static readonly (string? Word, string Shown)[] Ranks =
+        [(null, NotSaid), ("first", "the first"), ("later", "a later one"), ("restrike", "a restrike"), ("posthumous", "posthumous")];
+
+    private static readonly (string? Word, string Shown)[] Printings = [(null, NotSaid), ("at-once", "at once"), ("on-demand", "on demand")];
 
     public static Form New(Desk desk, Work work)
     {
@@ -28,49 +35,51 @@ internal static class DeclareForm
             new Field(Numberings, kept > 0 ? $"1-{Counted.Figure(kept)}" : "")
             {
                 IsNeeded = true,
-                Form = "such as 1-12, A/P I-II, B.A.T. – or 12 for 1-12 – or open",
-                Wrong = typed => Fields.Refused(() => Plans(typed)),
+                Form = "such as 1-12, deluxe: I-X, A/P I-II, B.A.T. – or 12 – or open",
+                Wrong = typed => Fields.Refused(() => Plans(typed, work.OwnWords)),
             },
             Field.OneOf(Kind, ["limited", "open", "varied", "unique", "unknown"]),
             Field.OneOf(Extent, [.. Extents.Select(extent => extent.Shown)]),
             Fields.Count(Intended, least: 1),
             Fields.Today(Declared, desk.Today),
-            .. work.Editions.Count > 0 ? [Field.YesNo(Second, false)] : Array.Empty<Field>(),
+            Field.OneOf(Printing, [.. Printings.Select(one => one.Shown)]),
+            Field.OneOf(Rank, [.. Ranks.Select(one => one.Shown)]),
             new Field(Note),
-        ], form => RehearseAsync(desk, work.Id, form))
+        ], form => RehearseAsync(desk, work, form))
         {
             Name = "Declare an edition",
             About =
             [
                 $"{Counted.Of(kept, "kept sheet")} without a number{(unsorted > 0 ? $"; {Counted.Of(unsorted, "pull")} not sorted yet" : "")}. Saving shows what would be declared, and writes nothing yet.",
             ],
-            OwnEachTime = [Numberings, Intended, Declared, Note],
+            OwnEachTime = [Numberings, Intended, Declared, Rank, Note],
             Caution = "After the first sheet is signed or has left, the size never grows again.",
         };
     }
 
-    private static async Task<Saved> RehearseAsync(Desk desk, long work, Form form)
+    private static async Task<Saved> RehearseAsync(Desk desk, Work work, Form form)
     {
         NewEdition plan = new()
         {
-            Numberings = Plans(form[Numberings]!),
+            Numberings = Plans(form[Numberings]!, work.OwnWords),
             Kind = form[Kind]!,
             Extent = Extents.First(extent => extent.Shown == form[Extent]).Word,
             Intended = Fields.Whole(form[Intended]),
             Declared = Fields.DateOf(form[Declared]) ?? RecordedDate.None,
-            IsSecond = form.Fields.Any(field => field.Label == Second) && form.IsYes(Second),
+            Printing = Printings.First(one => one.Shown == form[Printing]).Word,
+            Rank = Ranks.First(one => one.Shown == form[Rank]).Word,
             Note = form[Note],
         };
         // What would be refused is refused here already, in the same words, while everything typed still stands.
-        await desk.Store.Do(register => register.RehearseDeclaration.Run(work, plan));
+        await desk.Store.Do(register => register.RehearseDeclaration.Run(work.Id, plan));
 
-        return new Saved("Nothing is written yet.", new RehearsalPage(desk, work, plan, form));
+        return new Saved("Nothing is written yet.", new RehearsalPage(desk, work.Id, plan, form));
     }
 
     /// <summary>Numberings parted by commas; a number alone is the size of the edition itself.</summary>
-    private static IReadOnlyList<NumberingPlan> Plans(string typed) =>
+    private static IReadOnlyList<NumberingPlan> Plans(string typed, OwnWords own) =>
     [
         .. from part in typed.Split([',', ';'], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)
-           select NumberingPlan.Read(part.All(char.IsAsciiDigit) && part != "1" ? $"1-{part}" : part == "1" ? "1-1" : part),
+           select NumberingPlan.Read(part.All(char.IsAsciiDigit) && part != "1" ? $"1-{part}" : part == "1" ? "1-1" : part, own),
     ];
 }

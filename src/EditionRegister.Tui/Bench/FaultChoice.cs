@@ -1,4 +1,5 @@
 using EditionRegister.Domain.Impressions;
+using EditionRegister.Domain.Works;
 using EditionRegister.Tui.Asking;
 using EditionRegister.Tui.Pages;
 
@@ -7,18 +8,19 @@ namespace EditionRegister.Tui.Bench;
 /// <summary>The faults a sheet is left out for, each under one key: its first letter, or another of its letters where that is taken.</summary>
 internal static class FaultChoice
 {
-    public static Choice Of(string about, Func<Fault, Task<Opening?>> leaveOut) =>
-        new($"Why is {about} left out?", [.. Keyed().Select(fault => new Choosable(fault.Key, fault.Fault.Name, () => leaveOut(fault.Fault)))]);
+    public static Choice Of(string about, OwnWords words, Func<Fault, Task<Opening?>> leaveOut) =>
+        new($"Why is {about} left out?", [.. Keyed(words).Select(fault => new Choosable(fault.Key, fault.Fault.Name, () => leaveOut(fault.Fault)))]);
 
-    private static IEnumerable<(string Key, Fault Fault)> Keyed()
+    private static IEnumerable<(string? Key, Fault Fault)> Keyed(OwnWords words)
     {
         HashSet<char> taken = [];
 
-        foreach (var fault in Fault.All)
+        foreach (var fault in words.AllFaults)
         {
-            var key = fault.Name.First(letter => char.IsAsciiLetterLower(letter) && taken.Add(letter));
+            // A fault of the register's own whose letters are all taken is picked with the arrows.
+            var key = fault.Name.Cast<char?>().FirstOrDefault(letter => char.IsAsciiLetterLower(letter!.Value) && taken.Add(letter.Value));
 
-            yield return (key.ToString(), fault);
+            yield return (key?.ToString(), fault);
         }
     }
 }

@@ -2,6 +2,7 @@ using EditionRegister.Domain.Documents;
 using EditionRegister.Domain.Impressions;
 using EditionRegister.Tui.Asking;
 using EditionRegister.Tui.Hall;
+using EditionRegister.Tui.Sheets;
 using EditionRegister.UseCases.Choosing;
 
 namespace EditionRegister.Tui.Bench;
@@ -13,6 +14,13 @@ internal static class Miswritten
     private const string Title = "Title as it stands there";
     private const string Signed = "Signed by hand";
     private const string Signature = "Signature";
+
+    /// <summary>Asks which of the two it is: what stands on the sheet is to be recorded, or the pencil itself was changed.</summary>
+    public static Choice Asked(Desk desk, Impression sheet, PencilText pencil, Func<Impression, string, Undoing> recorded) => new($"What about {sheet.ShownCode}?",
+    [
+        Choosable.Opens("r", "the slip stands there: record what is on the sheet", () => Form(desk, sheet, pencil, recorded)),
+        Choosable.Opens("a", "it was put right: record the change on the sheet", () => AlterForm.Of(desk, sheet, pencil.Number, then: () => { })),
+    ]);
 
     /// <param name="desk">The desk.</param>
     /// <param name="sheet">The sheet as it was on record.</param>

@@ -113,7 +113,7 @@ internal static class NumbersForm
     }
 
     private static string Named(Numbering numbering, int number) =>
-        numbering.Notation == Notation.None ? numbering.Kind!.Mark : $"{numbering.Kind!.Mark} {numbering.Notation!.Write(number)}".Trim();
+        numbering.Typed(number)!;
 
     private static ImpressionChoice Choice(IReadOnlyList<string> codes) => new() { Sheets = string.Join(", ", codes) };
 }

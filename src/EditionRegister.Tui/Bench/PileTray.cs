@@ -15,11 +15,13 @@ internal static class PileTray
     /// <summary>Sheet 4 of 16 (7KQ4-M2X3): left out, slur.</summary>
     public static string Told(Work work, Impression sheet, int pile)
     {
-        var fault = Fault.Of(sheet.Fault) is { } known ? $", {known.Name}" : sheet.Fault is { } found ? $", {found}" : "";
+        var fault = work.OwnWords.FaultOf(sheet.Fault) is { } known ? $", {known.Name}" : sheet.Fault is { } found ? $", {found}" : "";
         var number = sheet.Number is null ? "" : $", numbered {work.NumberOf(sheet)}";
         var note = sheet.FaultNote is { } said ? $" ({said})" : "";
 
-        return $"Sheet {Counted.Figure(sheet.Ordinal)} of {Counted.Figure(pile)} ({sheet.ShownCode}): {Called.Plain(sheet.Standing)}{fault}{note}{number}.";
+        var grade = sheet.Grade is null ? "" : $" Graded {GradeShown.Marks(sheet.Grade)}.";
+
+        return $"Sheet {Counted.Figure(sheet.Ordinal)} of {Counted.Figure(pile)} ({sheet.ShownCode}): {Called.Plain(sheet.Standing)}{fault}{note}{number}.{grade}";
     }
 
     private static TrayCell Cell(Impression sheet, IReadOnlySet<long> marked)
@@ -27,7 +29,7 @@ internal static class PileTray
         var letter = Letter(sheet);
         var tone = letter switch { 'p' => Tone.Strong, 'x' => Tone.Bad, 'k' or 'n' => Tone.Good, _ => Tone.Plain };
 
-        return new TrayCell(Counted.Figure(sheet.Ordinal), letter, IsMarked: marked.Contains(sheet.Id), Tone: tone);
+        return new TrayCell(Counted.Figure(sheet.Ordinal), letter, sheet.Grade is null ? ' ' : '·', IsMarked: marked.Contains(sheet.Id), Tone: tone);
     }
 
     private static char Letter(Impression sheet) => sheet.Standing switch

@@ -1,6 +1,4 @@
-using EditionRegister.Domain.Editions;
 using EditionRegister.Domain.Impressions;
-using EditionRegister.Domain.Works;
 
 namespace EditionRegister.Tui.Bench;
 
@@ -18,16 +16,6 @@ internal sealed class SigningOrder
     public int Left => _sheets.Count - At;
 
     public long? Here => At < _sheets.Count ? _sheets[At] : null;
-
-    /// <summary>The sheets of an edition that have a number, in the order of the numbers.</summary>
-    public static IReadOnlyList<Impression> Of(Work work, Edition edition) =>
-    [
-        .. from numbering in edition.Numberings
-           from sheet in work.Impressions
-           where sheet.Numbering == numbering.Id && sheet.Number is not null
-           orderby numbering.Ordinal, sheet.Number
-           select sheet,
-    ];
 
     /// <summary>Takes up what has changed: unsigned sheets that are new come at the end, those without their number go.</summary>
     public void Follow(IReadOnlyList<Impression> numbered)

@@ -21,7 +21,7 @@ internal sealed class SigningPage(Desk desk, long work, long edition) : TextPage
 
     public override string Explains =>
         "Lay the numbered sheets before you in the order of their numbers. For each the page shows the pencil line as it is to stand under the image: the number at the left, the title in the middle, the signature at the right. "
-        + "Write it, then press y: the record says that it stands there so, and the next sheet comes. n leaves a sheet unsigned, s puts it behind the others, m records what really stands on it where the pencil slipped. "
+        + "Write it, then press y: the record says that it stands there so, and the next sheet comes. n leaves a sheet unsigned, s puts it behind the others, m is for a pencil that slipped: it asks whether the slip stands there still or was put right on the sheet. "
         + "Each sheet is saved at once; Backspace goes back to the one before, where y, n and m can be answered anew; Esc ends, and g on the work's page goes on another day.";
 
     public override IReadOnlyList<KeyDeed> Keys =>
@@ -31,7 +31,7 @@ internal sealed class SigningPage(Desk desk, long work, long edition) : TextPage
             new("y", "signed so", SignAsync) { Explained = "Number, title and signature stand on the sheet as they are drawn here." },
             new("n", "not signed", LeaveAsync) { Explained = "Leaves the sheet unsigned and goes on; a sheet recorded as signed by mistake is put back to what was on record before." },
             KeyDeed.Doing("s", "skip for now", _order.Skip) with { Explained = "Puts the sheet behind the others: it comes again at the end." },
-            KeyDeed.Opens("m", "miswritten", () => Miswritten.Form(desk, Here!, Pencil(Here!), Recorded)) with { Explained = "Opens a form for what really stands on the sheet." },
+            KeyDeed.Opens("m", "miswritten", () => Miswritten.Asked(desk, Here!, Pencil(Here!), Recorded)) with { Explained = "Asks whether the slip stands there still, or was put right on the sheet itself: these are two records." },
         },
         .. _order.At > 0 ? new[] { KeyDeed.Doing("Backspace", "the one before", _order.Back) } : [],
         .. Here is null ? [] : new[] { KeyDeed.Opens("e", "the signature", Sign) with { Explained = "Changes how the signature reads in this session, such as M. Tolland." } },
@@ -53,15 +53,7 @@ internal sealed class SigningPage(Desk desk, long work, long edition) : TextPage
         : Here is { } sheet ? SigningText.Sheet(_work, sheet, Pencil(sheet), _order.Before(sheet.Id) is not null, width)
         : SigningText.Done(_order.Count, CanNumber, width);
 
-    private PencilText Pencil(Impression sheet)
-    {
-        var text = PencilText.For(_work!, sheet);
-
-        return sheet.Signature is null && Signature is { } signature ? text with { Signature = signature } : text;
-    }
-
-    /// <summary>As said in this session; else as the work's sheets were signed before; else the maker's name.</summary>
-    private string? Signature => _signature ?? _work?.Impressions.LastOrDefault(sheet => sheet.IsSigned && sheet.Signature is not null)?.Signature;
+    private PencilText Pencil(Impression sheet) => Signing.PencilFor(_work!, sheet, _signature);
 
     private Form Sign() => new("How it is signed", [
         new Field("Signature", Pencil(Here!).Signature) { IsNeeded = true, Form = "as it is written on the sheets: M. Tolland" },
@@ -83,9 +75,7 @@ internal sealed class SigningPage(Desk desk, long work, long edition) : TextPage
             return null;
         }
 
-        var text = Pencil(sheet);
-        // What stands on the sheet already, as somebody read it, is not spelled anew.
-        WhatStandsOnIt what = new() { AsSpelled = sheet.Pencilled is null, Signed = "yes", Signature = text.Signature.Length == 0 ? null : text.Signature };
+        var what = Signing.SignedSo(sheet, Pencil(sheet));
 
         return await WriteAsync(sheet, register => register.InscribeImpressions.Run(ImpressionChoice.OfCode(sheet.ShownCode), what), SheetSaid.Inscribed(1));
     }
@@ -156,7 +146,7 @@ internal sealed class SigningPage(Desk desk, long work, long edition) : TextPage
     {
         _work = found;
         _edition = found.Editions.FirstOrDefault(one => one.Id == edition);
-        _order.Follow(_edition is { } declared ? SigningOrder.Of(found, declared) : []);
+        _order.Follow(_edition is { } declared ? Signing.Order(found, declared) : []);
     }
 
     private static bool IsAsSeen(Work now, Impression seen) =>

@@ -42,6 +42,7 @@ internal sealed class SortingPage(Desk desk, long work, int run) : TrayPage
         .. _work is { } shown && _run is { } here && SortingText.HeldOut(here, _pile) is not null
             ? [KeyDeed.Opens("f", "correct its figures", () => RunForms.Edit(desk, shown, here)) with { Explained = "Puts right what was counted of the print run: how many were held out." }]
             : Array.Empty<KeyDeed>(),
+        .. GradingDoor.Keys(desk, work, run, _pile, _pile[Current].Grade is null ? null : _pile[Current]),
         KeyDeed.Doing("a", "mark several", Mark) with { Explained = "Marks the sheet, or no more, and moves on: the next sorting key is for all that are marked." },
     ];
 
@@ -84,7 +85,7 @@ internal sealed class SortingPage(Desk desk, long work, int run) : TrayPage
     {
         var meant = Meant();
 
-        return FaultChoice.Of(meant.Count == 1 ? $"sheet {Counted.Figure(meant[0].Ordinal)}" : "what is marked", fault => SortAsync("left-out", fault.Word));
+        return FaultChoice.Of(meant.Count == 1 ? $"sheet {Counted.Figure(meant[0].Ordinal)}" : "what is marked", _work!.OwnWords, fault => SortAsync("left-out", fault.Word));
     }
 
     private async Task<Opening?> SortAsync(string standing, string? fault)

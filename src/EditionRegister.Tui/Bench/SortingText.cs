@@ -28,6 +28,7 @@ internal static class SortingText
             : marked > 0 ? Line.Of($"{Counted.Sheets(marked)} marked: the next key sorts them all.", Tone.Warning)
             : Line.Empty,
         .. Wrap.Of(PileTray.Legend, width).Select(line => Line.Of(line, Tone.Quiet)),
+        .. pile.Any(sheet => sheet.Grade is not null) ? [Line.Of("· graded: registration, inking, edges, cleanness, likeness", Tone.Quiet)] : Array.Empty<Line>(),
     ];
 
     /// <summary>Where more lie held out than were counted when the run was recorded; null where they agree.</summary>

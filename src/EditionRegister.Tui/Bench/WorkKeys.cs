@@ -4,6 +4,7 @@ using EditionRegister.Tui.Documents;
 using EditionRegister.Tui.Hall;
 using EditionRegister.Tui.Pages;
 using EditionRegister.Tui.PlanChest;
+using EditionRegister.Tui.Sets;
 using EditionRegister.UseCases.Choosing;
 
 namespace EditionRegister.Tui.Bench;
@@ -27,7 +28,8 @@ internal static class WorkKeys
         }
         else if (here?.Matrix is { } matrix)
         {
-            yield return KeyDeed.Opens("Enter", "state its fate", () => MatrixForms.Fate(desk, work, matrix));
+            yield return KeyDeed.Opens("Enter", $"open the {matrix.Called}", () => new MatrixPage(desk, work.Id, matrix.Id));
+            yield return KeyDeed.Opens("f", "state its fate", () => MatrixForms.Fate(desk, work, matrix));
         }
         else if (here?.Edition is { } edition)
         {
@@ -41,7 +43,7 @@ internal static class WorkKeys
 
         if (run is not null && work.Impressions.Any(sheet => sheet.Run == run.Id))
         {
-            yield return KeyDeed.Opens("o", "sort the pulls", () => new SortingPage(desk, work.Id, run.Ordinal));
+            yield return KeyDeed.Opens("o", "sort the pulls", () => OnTheRack.Sorting(desk, work, run));
         }
 
         if (work.Editions.Count == 0)
@@ -63,6 +65,14 @@ internal static class WorkKeys
         yield return new KeyDeed("n", "add a print run", () => RunForms.NewAsync(desk, work.Id));
         yield return KeyDeed.Opens("b", "add a block or plate", () => MatrixForms.New(desk, work));
 
+        if ((here?.Run ?? (work.Runs.Count > 0 ? work.Runs[^1] : null)) is { } printing && (here?.Run is not null || printing.IsUnderWay(work.Impressions.Count(sheet => sheet.Run == printing.Id))))
+        {
+            yield return new KeyDeed("p", "record a pass", () => PassForm.NewAsync(desk, work, printing))
+            {
+                Explained = "Records one trip of the run's sheets through the press or under the hand; F4 fills in the last one, so that only what is different is typed.",
+            };
+        }
+
         if (here?.Run is { } run)
         {
             yield return KeyDeed.Opens("f", "correct its figures", () => RunForms.Edit(desk, work, run)) with
@@ -74,10 +84,26 @@ internal static class WorkKeys
         yield return new KeyDeed("e", "correct the work", () => WorkForms.EditAsync(desk, work));
         yield return new KeyDeed("j", "name more people", () => WorkForms.JoinAsync(desk, work)) { Explained = "Names people who had a part in the work: printer, workshop, publisher, and more." };
 
+        if (work.Editions.Count == 0 || work.Editions.Any(edition => edition.Extent == "partly-known"))
+        {
+            yield return new KeyDeed("k", "an old edition", () => KnownForm.OfAsync(desk, work))
+            {
+                Explained = "Records what is known of an old edition, stretch by stretch: numbers sold long ago to buyers not known, and sheets that are still there.",
+            };
+        }
+        yield return KeyDeed.Opens("v", "view pictures", () => new Pictures.PicturesPage(desk, new Pictures.PicturesWanted(work.Id, Matrix: here?.Matrix?.Id))) with
+        {
+            Explained = "Lists the pictures of the work, its sheets and its blocks; on the line of a block or plate, a picture is added to that.",
+        };
+
         if (Numbered(work) is { Count: > 0 } sheets)
         {
             yield return KeyDeed.Opens("d", "documents", () => PaperForms.Of(desk, Choice(sheets), $"the {Counted.Of(sheets.Count, "numbered sheet")} of {Called.Work(work)}"));
         }
+
+        yield return work.Set is null
+            ? KeyDeed.Opens("s", "make it a set", () => SetForms.Make(desk, work)) with { Explained = "Makes the work a portfolio, suite, book or print exchange: its own sheets are the copies, and its parts are works of their own." }
+            : KeyDeed.Opens("s", "the set, its copies", () => new SetPage(desk, work.Id)) with { Explained = "Opens the set: its parts, and which sheets lie in which copy." };
 
         // A reduction is printed once, so it has one edition of ours.
         if (work.Editions.Count > 0 && !(work.IsReduction && work.Editions.Any(edition => edition.IsOurs)))

@@ -19,7 +19,7 @@ internal sealed class WorkPage(Desk desk, long work) : ListPage
         "One work with all that belongs to it. Below its people stand its print runs, the blocks, plates or screens it is printed from, and its editions. "
         + "The line “Next” says which key takes the work a step further: record a print run, sort the pulls, rehearse and declare the edition, give the numbers and sign. "
         + "At the foot stands the balance of the sheets: what was started is what is unused, what is spoiled and what lies in the pile; what is missing is said. "
-        + "On a block or plate Enter states what became of it, on an edition Enter opens its map in the plan chest.";
+        + "Enter opens a print run with its passes, and a block or plate with its states; there or with f is stated what became of it. On an edition Enter opens its map in the plan chest.";
 
     public override Listing Rows => _rows;
 

@@ -37,7 +37,7 @@ internal sealed record WorkRow(string What, string Which, string HowItStands)
 
     private static WorkRow Of(Matrix matrix) => new(
         $"{char.ToUpperInvariant(matrix.Called[0])}{matrix.Called[1..]} {Counted.Figure(matrix.Id)}",
-        Joined(matrix.Material, matrix.IsReduction ? "a reduction" : null, matrix.Made.IsKnown ? $"made {matrix.Made}" : null, matrix.FateNote),
+        Joined(matrix.Part, matrix.NewestState is { } state ? $"state {state.Name}" : null, matrix.Material, matrix.IsReduction ? "a reduction" : null, matrix.Made.IsKnown ? $"made {matrix.Made}" : null, matrix.FateNote),
         matrix.Fate == "undecided" ? "fate not decided yet" : matrix.FateDate.IsKnown ? $"{Called.Plain(matrix.Fate)}, {matrix.FateDate}" : Called.Plain(matrix.Fate)) { Matrix = matrix };
 
     private static WorkRow Of(Work work, Edition edition) => new(

@@ -62,7 +62,7 @@ internal static class EditionPick
         }
 
         return new Form($"Numbers of {line.Title}", [
-            new Field(Numbers) { IsNeeded = true, Form = "such as 3-7, 9, A/P I-III", Wrong = typed => Fields.Refused(() => NumberRanges.Read(typed)) },
+            new Field(Numbers) { IsNeeded = true, Form = "such as 3-7, 9, A/P I-III", Wrong = typed => Fields.Refused(() => NumberRanges.Plausible(typed)) },
         ], async form =>
         {
             var choice = new ImpressionChoice { Edition = edition, Sheets = form[Numbers] };

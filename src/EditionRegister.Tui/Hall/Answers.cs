@@ -14,6 +14,11 @@ internal sealed class Answers
 
     public void Keep(Form form) => _drafts[form.Name + "\n" + form.Title] = form.Answers();
 
+    /// <summary>Takes what the register knows for the last answers, as when the program was started anew since.</summary>
+    /// <param name="form">The form's name.</param>
+    /// <param name="answers">By the labels of its fields.</param>
+    public void Remember(string form, IReadOnlyDictionary<string, string> answers) => _last[form] = answers;
+
     public void Done(Form form)
     {
         _last[form.Name] = form.Answers();

@@ -97,6 +97,12 @@ internal sealed partial class House
     {
         List<(string, string)> keys = [];
 
+        // Letters and digits are what is typed there, and no keys.
+        if (Page.IsTyping)
+        {
+            return keys;
+        }
+
         if (Desk.Undo is { } undo)
         {
             keys.Add(("u", $"undo {undo.What}"));

@@ -6,14 +6,14 @@ using EditionRegister.UseCases.Looking;
 
 namespace EditionRegister.Tui.Logbook;
 
-/// <summary>Undoing a file that was read in, whole, after saying what that takes out again.</summary>
+/// <summary>Undoing a batch whole, a file that was read in or a deed over several works, after saying what that is about.</summary>
 internal static class BatchUndoing
 {
     private const int Shown = 5;
 
     public static KeyDeed Key(Desk desk, long n) => new("b", "undo its batch", () => AskAsync(desk, n))
     {
-        Explained = "Undoes the file that was read in with this entry, the whole of it, as long as nothing was built on it. You are asked first.",
+        Explained = "Undoes the whole batch this entry is of: a file that was read in, or a deed over several works; as long as nothing was built on it. You are asked first.",
     };
 
     private static async Task<Opening?> AskAsync(Desk desk, long n)
@@ -25,8 +25,8 @@ internal static class BatchUndoing
 
         var question = Question.YesNo($"Undo batch {Counted.Figure(batch)}, all {Counted.Of(seen.BatchSize, "entry", "entries")} of it?", "undo it", async () =>
         {
-            var count = await desk.Store.Do(register => register.UndoBatch.Run(batch));
-            desk.Say(BatchesSaid.Undone(batch, count), Tone.Good);
+            var undone = await desk.Store.Do(register => register.UndoBatch.Undo(batch));
+            desk.Say(BatchesSaid.Undone(batch, undone), Tone.Good);
 
             return null;
         });
@@ -36,7 +36,10 @@ internal static class BatchUndoing
 
     private static IEnumerable<Line> Lines(EntrySeen seen)
     {
-        yield return $"It was read in on {seen.Entry.At[..Math.Min(10, seen.Entry.At.Length)]}, and wrote of:";
+        var day = seen.Entry.At[..Math.Min(10, seen.Entry.At.Length)];
+        var isReadIn = seen.Entry.Deed == "read-in";
+
+        yield return isReadIn ? $"It was read in on {day}, and wrote of:" : $"It was recorded on {day} ({DeedInWords.Of(seen.Entry.Deed)}), and wrote of:";
 
         foreach (var subject in seen.Mates.Select(mate => mate.Subject).Distinct().Take(Shown))
         {
@@ -50,7 +53,7 @@ internal static class BatchUndoing
             yield return "  and of others.";
         }
 
-        yield return "Everything it brought in is taken out again. Codes stay given to";
-        yield return "their sheets, so that the same file can be read in once more.";
+        yield return isReadIn ? "Everything it brought in is taken out again. Codes stay given to" : "What it made is taken out again, and what it changed is put back";
+        yield return isReadIn ? "their sheets, so that the same file can be read in once more." : "to what stood there before.";
     }
 }

@@ -1,5 +1,6 @@
 using EditionRegister.UseCases;
 using EditionRegister.UseCases.Looking;
+using EditionRegister.UseCases.ReadingIn;
 
 namespace EditionRegister.Tui.Logbook;
 
@@ -19,7 +20,7 @@ internal sealed record EntryBlock(int At, IReadOnlyList<EntryListed> Entries, lo
     public static EntryBlock Read(Register register, int at, LogbookWanted wanted)
     {
         var seen = register.LookAround.LogbookPage(wanted);
-        var standing = register.LookAround.ReadInsStanding(seen.Page.Where(entry => entry.Deed == "read-in").Select(entry => entry.Batch).OfType<long>());
+        var standing = register.LookAround.StandingBatches(seen.Page.Where(entry => UndoBatch.MayUndo(entry.Deed)).Select(entry => entry.Batch).OfType<long>());
 
         return new EntryBlock(at, seen.Page, seen.Next, standing);
     }

@@ -1,6 +1,7 @@
 using EditionRegister.Tui.Hall;
 using EditionRegister.Tui.Pages;
 using EditionRegister.UseCases.Looking;
+using EditionRegister.UseCases.ReadingIn;
 
 namespace EditionRegister.Tui.Logbook;
 
@@ -38,7 +39,7 @@ internal sealed class EntryPage(Desk desk, long n) : TextPage
         (_all, _seen, _isReadInStanding) = await desk.Store.Do(register =>
         {
             var seen = register.LookAround.EntryWhole(_n);
-            var stands = seen?.Entry is { Deed: "read-in", Batch: { } batch } && register.LookAround.ReadInsStanding([batch]).Count > 0;
+            var stands = seen?.Entry is { Deed: var deed, Batch: { } batch } && UndoBatch.MayUndo(deed) && register.LookAround.StandingBatches([batch]).Count > 0;
 
             return (register.LookAround.Head().N, seen, stands);
         });

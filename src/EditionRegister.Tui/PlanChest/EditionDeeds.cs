@@ -33,7 +33,7 @@ internal sealed class EditionDeeds(Desk desk, EditionPage page)
 
         yield return KeyDeed.Opens("+", "more", More) with
         {
-            Explained = "What is done rarely: mend the size, take numbers back, say that the edition is whole, close it, papers of all its sheets, and the work at the Bench.",
+            Explained = "What is done rarely: mend the size, divide the edition, end it short, take numbers back, say that the edition is whole, close it, papers of all its sheets, its pictures, how it stood on a day, and the work at the Bench.",
         };
     }
 
@@ -46,6 +46,14 @@ internal sealed class EditionDeeds(Desk desk, EditionPage page)
     {
         var (work, edition) = (seen.Work, seen.Edition);
         yield return Choosable.Opens("b", "look at the work and its printing, at the Bench", () => new GoTo(RoomName.Bench, new Bench.WorkPage(desk, work.Id)));
+
+        if (work.Set is not null)
+        {
+            yield return Choosable.Opens("s", "the copies of this set, and what lies in each", () => new Sets.SetPage(desk, work.Id));
+        }
+
+        yield return Choosable.Opens("y", "look at it as it stood on a day", () => AsOfForm.Of(desk, seen));
+        yield return Choosable.Opens("p", "pictures that stand for it, and of its sheets and blocks", () => new Pictures.PicturesPage(desk, new Pictures.PicturesWanted(work.Id, Edition: edition.Id)));
 
         if (page.Slots.Any(slot => slot is { Numbering: not null, Code: not null }))
         {
@@ -60,6 +68,11 @@ internal sealed class EditionDeeds(Desk desk, EditionPage page)
         if (!edition.IsClosed)
         {
             yield return Choosable.Opens("f", "say what became of numbers that no sheet has", () => NumberFateForm.Of(desk, seen, page.Here is { Code: null, Typed: { } typed } ? typed : null));
+            if (seen.HasOpenNumber && edition.IsWhole)
+            {
+                yield return Choosable.Opens("e", "end it as a short edition: no more will be printed", () => EndingShort.Asked(desk, seen));
+            }
+
             yield return Choosable.Opens("m", "mend the size, where it was declared by mistake", () => MendSizeForm.Of(desk, seen));
         }
 
@@ -72,6 +85,9 @@ internal sealed class EditionDeeds(Desk desk, EditionPage page)
         {
             yield return Choosable.Opens("c", "close the edition", () => ClosingEdition.Asked(desk, seen));
         }
+
+        yield return Choosable.Opens("v", "who is to have which numbers: divide the edition", () => new DivisionPage(desk, edition.Id));
+        yield return Choosable.Opens("k", "kinds of numbering and faults of your own", () => new OwnWordsPage(desk));
 
         foreach (var other in work.Editions.Where(other => other.Id != edition.Id))
         {

@@ -27,6 +27,11 @@ internal static class EditionFoot
         if (slot.Cell.Sheet is { } there)
         {
             yield return Cut($"{slot.Cell.Where}{Whose(seen, slot, there)}", width);
+
+            if (InSet(seen, there) is { } set)
+            {
+                yield return Cut(set, width);
+            }
         }
 
         foreach (var line in slot.Findings.OrderByDescending(finding => finding.Severity).Take(1).SelectMany(finding => EditionHead.Said(finding, slot.Findings.Count - 1, width)))
@@ -38,6 +43,12 @@ internal static class EditionFoot
     // Where somebody else owns the sheet the map says so already.
     private static string Whose(EditionSeen seen, TraySlot slot, Impression sheet) =>
         sheet.Whose is { State: "known" } && !slot.Cell.Where.Contains("belongs to", StringComparison.Ordinal) ? $" · belongs to {WhereInWords.OwnerOf(seen.Work, sheet)}" : "";
+
+    /// <summary>Of a copy of a set what lies in it, of a sheet in a copy which; null of all others.</summary>
+    private static string? InSet(EditionSeen seen, Impression sheet) =>
+        seen.Work.Set is { } set ? $"In it: {string.Join("; ", set.Parts.Select(part => $"{part.Title} {UseCases.Looking.SetSeen.In(sheet, part)?.Number ?? "–"}"))}"
+        : SetsSaid.LiesIn(sheet) is { } lies ? $"In {lies}"
+        : null;
 
     private static string Signed(string signed) => signed switch { "yes" => "signed", "no" => "not signed", _ => "signed or not is not known" };
 

@@ -1,3 +1,4 @@
+using EditionRegister.Domain.Documents;
 using EditionRegister.Domain.Integrity;
 using EditionRegister.Domain.Text;
 using EditionRegister.Tui.Pages;
@@ -30,6 +31,9 @@ internal static class EditionHead
             $"{(edition.Kind == "unknown" ? "kind not known" : Called.Plain(edition.Kind))}, {Called.Extent(edition.Extent)}",
             edition.Declared.IsKnown ? $"declared {edition.Declared}" : null,
             edition.IsClosed ? $"closed {(edition.ClosedOn.IsKnown ? edition.ClosedOn : "")}".TrimEnd() : edition.Closed == "no" && edition.IsOurs ? "not closed" : null,
+            RankText.Of(edition),
+            edition.Printing == "on-demand" ? "on demand" : null,
+            edition.FellShort is not null ? "short edition" : null,
             edition.Intended is { } intended && intended != edition.Size ? $"{Counted.Figure(intended)} intended" : null,
             work.ShownMaker,
             work.Year.IsKnown ? work.Year.Text : null,

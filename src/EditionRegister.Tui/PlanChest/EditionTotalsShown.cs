@@ -9,7 +9,16 @@ internal static class EditionTotalsShown
 {
     private const int Gap = 3;
 
-    public static IEnumerable<Line> Of(IReadOnlyList<MapTotal> totals, int width)
+    /// <summary>What is too long for half a line has one of its own below.</summary>
+    public static IEnumerable<Line> Of(IReadOnlyList<MapTotal> totals, int width) =>
+        [.. InColumns([.. totals.Where(total => IsShort(total, width))], width), .. totals.Where(total => !IsShort(total, width)).Select(total => Long(total, width))];
+
+    private static bool IsShort(MapTotal total, int width) => TextWidth.Of(total.Label) + 2 + TextWidth.Of(total.Value) <= width / 2;
+
+    private static Line Long(MapTotal total, int width) =>
+        Line.Of(total.Label, Tone.Quiet).Then("  " + TextWidth.Cut(SafeText.Show(total.Value), Math.Max(1, width - TextWidth.Of(total.Label) - 2)));
+
+    private static IEnumerable<Line> InColumns(IReadOnlyList<MapTotal> totals, int width)
     {
         var half = (totals.Count + 1) / 2;
         var left = Column([.. totals.Take(half)], width / 2);

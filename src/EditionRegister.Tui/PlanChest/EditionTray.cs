@@ -13,9 +13,7 @@ internal sealed record TraySlot(int At, Numbering? Numbering, MapCell Cell, IRea
     public string? Code => Cell.Sheet?.ShownCode;
 
     /// <summary>The number as people type it: 11, A/P II, B.A.T.; null for what has none.</summary>
-    public string? Typed => Numbering is { Kind: { } kind, Notation: { } notation } && Cell.Ordinal is { } ordinal && (notation == Notation.None || (ordinal >= 1 && ordinal <= notation.Largest))
-        ? $"{kind.Mark} {notation.Write(ordinal)}".Trim()
-        : null;
+    public string? Typed => Numbering is { } numbering && Cell.Ordinal is { } ordinal ? numbering.Typed(ordinal) : null;
 
     /// <summary>Short: what is the same for all cells of a numbering stands in its heading.</summary>
     public string Label => Numbering is null ? Code!

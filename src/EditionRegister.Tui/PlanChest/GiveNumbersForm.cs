@@ -67,7 +67,7 @@ internal static class GiveNumbersForm
         if (sheets is null)
         {
             var (work, found) = register.LookAround.Edition(edition);
-            var wanted = NumberGiving.Choose(work, found, NumberRanges.Read(numbers)).Count;
+            var wanted = NumberGiving.Choose(work, found, NumberRanges.Read(numbers, work.OwnWords)).Count;
             List<string> piled = [.. work.Impressions.Where(sheet => sheet.IsKept && sheet.Number is null).Take(wanted).Select(sheet => sheet.ShownCode)];
             sheets = piled.Count > 0 ? string.Join(", ", piled) : throw EditionRefusals.NothingToNumber(work);
         }
@@ -77,5 +77,5 @@ internal static class GiveNumbersForm
 
     /// <summary>As people type it; one without a size is named by its first number.</summary>
     private static string? Named(Numbering numbering) =>
-        numbering is { Kind: { } kind, Notation: { } notation } ? new NumberingPlan(kind, notation, numbering.Size ?? 1, "stated").ToString() : null;
+        numbering is { Kind: { } kind, Notation: { } notation } ? (new NumberingPlan(kind, notation, numbering.Size ?? 1, "stated") { Name = numbering.Name }).ToString() : null;
 }

@@ -48,7 +48,7 @@ internal sealed class ImpressionPage(Desk desk, string code) : TextPage
         var (before, after) = ImpressionNeighbours.Of(work, sheet);
 
         yield return KeyDeed.Opens("b", "see its work", () => new GoTo(RoomName.Bench, new WorkPage(desk, work.Id))) with { Explained = "Goes to the Bench, to the work this sheet is of: its blocks, print runs and editions." };
-        yield return KeyDeed.Opens("h", "see its history", () => new ImpressionHistoryPage(desk, work)) with { Explained = "Lists every entry of the logbook about the work, newest first; each opens whole." };
+        yield return KeyDeed.Opens("h", "see its history", () => new ImpressionHistoryPage(desk, work, sheet)) with { Explained = "Lists every entry of the logbook about the work, newest first; each opens whole. A step of where it was or whose it was is put right from there." };
 
         if (before is not null)
         {

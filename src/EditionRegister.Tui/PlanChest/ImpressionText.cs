@@ -33,7 +33,9 @@ internal static class ImpressionText
         return
         [
             .. Facts(whole, width),
-            .. ImpressionTables.All(work, sheet).Take(4).SelectMany(table => Section(table, width)),
+            .. ImpressionTables.All(work, sheet).SkipLast(1).SelectMany(table => Section(table, width)),
+            .. Section(ConditionShown.Reports(work, sheet), width),
+            .. Compared(work, sheet, width),
             .. ImpressionFindings.Lines(whole, width),
             .. Section(ImpressionTables.KeptColumns(sheet), width),
             .. Newest(whole.Seen.History, width),
@@ -53,6 +55,11 @@ internal static class ImpressionText
 
     private static IEnumerable<Line> Section(ShownTable table, int width) =>
         table.Rows.Count == 0 ? [] : [Line.Empty, Line.Of(table.Heading, Tone.Strong), .. TableLines.Of(table, width)];
+
+    private static IEnumerable<Line> Compared(Domain.Works.Work work, Domain.Impressions.Impression sheet, int width) =>
+        sheet.ConditionReports.LastOrDefault(report => report.Occasion == Domain.Conditions.ConditionOccasion.ComingBack) is { } back
+            ? Wrap.Of(ConditionShown.Compared(work, sheet, back) ?? "", width).Select(line => Line.Of(line))
+            : [];
 
     private static IEnumerable<Line> Newest(IReadOnlyList<LogbookLine> history, int width)
     {

@@ -55,7 +55,7 @@ internal sealed class Marking(Desk desk, EditionPage page)
     {
         if (page.Here?.Code is not null && _last is not null && desk.Marked.Holds(_last))
         {
-            yield return KeyDeed.Doing("x", "mark up to here", ToHere) with { Explained = "Marks every sheet from the one marked last to this one." };
+            yield return KeyDeed.Doing("h", "mark up to here", ToHere) with { Explained = "Marks every sheet from the one marked last to this one." };
         }
 
         if (page.Slots.Any(slot => slot is { Numbering: not null, Code: not null }))
@@ -65,7 +65,7 @@ internal sealed class Marking(Desk desk, EditionPage page)
 
         if (desk.Marked.Count > 0)
         {
-            yield return KeyDeed.Doing("o", "clear marks", Clear) with { Explained = "Takes every mark away, here and elsewhere." };
+            yield return KeyDeed.Doing("z", "clear marks", Clear) with { Explained = "Takes every mark away, here and elsewhere." };
         }
     }
 

@@ -28,17 +28,18 @@ internal static class MendSizeForm
 
     /// <summary>The numbering as it is typed, or null where it has no size or cannot be read.</summary>
     public static string? Plan(Numbering numbering) => numbering is { Kind: { } kind, Notation: { } notation, Size: { } size }
-        ? new NumberingPlan(kind, notation, size, numbering.SizeState).ToString()
+        ? (new NumberingPlan(kind, notation, size, numbering.SizeState) { Name = numbering.Name }).ToString()
         : null;
 
     private static async Task<Saved> SaveAsync(Desk desk, EditionSeen seen, Form form)
     {
-        var plan = NumberingPlan.Read(form[As]!);
-        var before = seen.Edition.Numberings.FirstOrDefault(one => one.Kind == plan.Kind && one.Notation == plan.Notation) is { } numbering ? Plan(numbering) : null;
+        var own = seen.Work.OwnWords;
+        var plan = NumberingPlan.Read(form[As]!, own);
+        var before = seen.Edition.Numberings.FirstOrDefault(one => one.Kind == plan.Kind && one.Notation == plan.Notation && one.Name == plan.Name) is { } numbering ? Plan(numbering) : null;
 
         return new Saved(await MendAsync(desk, seen.Edition.Id, plan))
         {
-            Undo = before is null ? null : new Undoing("the mended size", () => MendAsync(desk, seen.Edition.Id, NumberingPlan.Read(before))),
+            Undo = before is null ? null : new Undoing("the mended size", () => MendAsync(desk, seen.Edition.Id, NumberingPlan.Read(before, own))),
         };
     }
 
@@ -54,7 +55,7 @@ internal static class MendSizeForm
     {
         try
         {
-            NumberingPlan.Read(typed);
+            NumberingPlan.Plausible(typed);
             return null;
         }
         catch (RefusedException refusal)

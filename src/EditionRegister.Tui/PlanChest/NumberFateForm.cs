@@ -50,14 +50,14 @@ internal static class NumberFateForm
     {
         List<(string, NumberSlot)> before = [];
 
-        foreach (var chosen in NumberGiving.Choose(work, edition, NumberRanges.Read(numbers)))
+        foreach (var chosen in NumberGiving.Choose(work, edition, NumberRanges.Read(numbers, work.OwnWords)))
         {
-            if (chosen.Numbering.Numbers.FirstOrDefault(slot => slot.Ordinal == chosen.Ordinal) is not { } slot || chosen is not { Numbering: { Kind: { } kind, Notation: { } notation } })
+            if (chosen.Numbering.Numbers.FirstOrDefault(slot => slot.Ordinal == chosen.Ordinal) is not { } slot || chosen.Numbering.Typed(chosen.Ordinal) is not { } typed)
             {
                 return null;
             }
 
-            before.Add(($"{kind.Mark} {notation.Write(chosen.Ordinal)}".Trim(), slot));
+            before.Add((typed, slot));
         }
 
         return before;

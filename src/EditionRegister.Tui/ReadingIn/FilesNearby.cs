@@ -3,8 +3,9 @@ using EditionRegister.Tui.Asking;
 
 namespace EditionRegister.Tui.ReadingIn;
 
-/// <summary>CSV files and folders that a path may go on with, as it is typed. Each folder is looked into once.</summary>
-internal sealed class FilesNearby
+/// <summary>Files of some kinds, and folders, that a path may go on with, as it is typed. Each folder is looked into once.</summary>
+/// <param name="endings">In capitals, with their dot.</param>
+internal sealed class FilesNearby(params IReadOnlyList<string> endings)
 {
     private const int MostLookedAt = 2_000;
     private const int MostShown = 6;
@@ -37,12 +38,12 @@ internal sealed class FilesNearby
         return names;
     }
 
-    private static IReadOnlyList<string> Read(string folder)
+    private IReadOnlyList<string> Read(string folder)
     {
         try
         {
             DirectoryInfo there = new(folder);
-            var files = there.EnumerateFiles().Take(MostLookedAt).Where(file => file.Extension.ToUpperInvariant() is ".CSV" or ".TSV" or ".TXT").Select(file => file.Name);
+            var files = there.EnumerateFiles().Take(MostLookedAt).Where(file => endings.Contains(file.Extension.ToUpperInvariant())).Select(file => file.Name);
             var folders = there.EnumerateDirectories().Take(MostLookedAt).Where(one => !one.Name.StartsWith('.')).Select(one => one.Name + "/");
 
             return [.. files.Order(StringComparer.Ordinal), .. folders.Order(StringComparer.Ordinal)];

@@ -11,7 +11,7 @@ internal static class ReadInForm
 
     public static Opening New(Desk desk)
     {
-        FilesNearby files = new();
+        FilesNearby files = new(".CSV", ".TSV", ".TXT");
 
         return new Form("Read in a file", [
             new Field(File) { IsNeeded = true, Form = "a CSV file, such as prints.csv or ~/Documents/prints.csv", Wrong = TypedPath.Wrong, Known = files.Of },

@@ -97,7 +97,7 @@ internal sealed class ReadInPage(Desk desk, string path, ReadInReport first) : T
 
     private async Task<string> UndoAsync(long batch)
     {
-        var taken = await desk.Store.Do(register => register.UndoBatch.Run(batch));
+        var taken = await desk.Store.Do(register => register.UndoBatch.Undo(batch));
         (_isTaken, _seen) = (false, null);
 
         return BatchesSaid.Undone(batch, taken);

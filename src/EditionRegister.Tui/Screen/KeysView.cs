@@ -24,7 +24,7 @@ internal sealed class KeysView(House house, Pen pen) : Canvas(pen)
             rows++;
         }
 
-        return _rows = house.Asking is null && !house.Page.IsTyping ? Math.Max(Least, rows) : _rows;
+        return _rows = house.Asking is null && house.Page is not ListPage { IsFiltering: true } ? Math.Max(Least, rows) : _rows;
     }
 
     // What is asked over a page leaves the page where it was.
@@ -41,7 +41,7 @@ internal sealed class KeysView(House house, Pen pen) : Canvas(pen)
             Form form => [Keys(0, OfForm(form), width)],
             Question => [Line.Of("Press the key of an answer. Esc changes nothing.", Tone.Quiet)],
             Choice => [Keys(0, [("Enter", "pick"), ("Esc", "leave")], width)],
-            _ when house.Page.IsTyping => [Line.Of("Letters find as you type them.   ", Tone.Quiet), Keys(1, [("Enter", "back to the list"), ("Esc", "show all again")], width)],
+            _ when house.Page is ListPage { IsFiltering: true } => [Line.Of("Letters find as you type them.   ", Tone.Quiet), Keys(1, [("Enter", "back to the list"), ("Esc", "show all again")], width)],
             _ => [.. OfPage(width, height)],
         };
     }

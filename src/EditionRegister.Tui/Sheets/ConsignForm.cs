@@ -11,6 +11,7 @@ internal static class ConsignForm
     private const string Standing = "They are";
     private const string Until = "Until";
     private const string Share = "Their share";
+    private const string Agreement = "Agreement";
     private const string Date = "Date";
     private const string Note = "Note";
 
@@ -21,7 +22,7 @@ internal static class ConsignForm
 
         return new Form(
             $"Consign {sheets.Called}",
-            [to, isNew, Fields.Date(Until), Fields.Share(Share), Fields.Today(Date, desk.Today), new Field(Note) { Form = "anything else that was agreed" }],
+            [to, isNew, Fields.Date(Until), Fields.Share(Share), new Field(Agreement) { Form = "the agreement under which they go, as it is called or numbered" }, Fields.Today(Date, desk.Today), new Field(Note) { Form = "anything else that was agreed" }],
             form => Newcomer.ThenAsync(desk, form, to, isNew, () => SaveAsync(desk, sheets, form)))
         {
             Name = "consign",
@@ -34,14 +35,14 @@ internal static class ConsignForm
     private static async Task<Saved> SaveAsync(Desk desk, SheetsAtHand sheets, Form form)
     {
         var (day, until, share) = (DayOf.Deed(desk, form[Date]), Fields.DateOf(form[Until]) ?? RecordedDate.None, Fields.Hundredth(form[Share]));
-        var (to, note) = (form[To]!, form[Note]);
+        var (to, note, agreement) = (form[To]!, form[Note], form[Agreement]);
         var (count, name, meant) = await desk.Store.Do(register =>
         {
-            var done = register.Consign.Run(sheets.ByCode, to, day, until, share, note);
+            var done = register.Consign.Run(sheets.ByCode, to, day, until, share, note, agreement);
 
             return (done, Names.Of(register, to), LastStep.Of(register, sheets));
         });
 
-        return new Saved(SheetSaid.Consigned(count, name, day, until, share)) { Undo = LastStep.Undoing(desk, "consigning", sheets, meant, move: true, transfer: false) };
+        return new Saved(SheetSaid.Consigned(count, name, day, until, share, agreement)) { Undo = LastStep.Undoing(desk, "consigning", sheets, meant, move: true, transfer: false) };
     }
 }

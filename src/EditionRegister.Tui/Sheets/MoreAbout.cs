@@ -1,13 +1,28 @@
 using EditionRegister.Tui.Asking;
+using EditionRegister.Tui.Conditions;
 using EditionRegister.Tui.Hall;
 using EditionRegister.Tui.Pages;
+using EditionRegister.Tui.Stock;
 
 namespace EditionRegister.Tui.Sheets;
 
 /// <summary>What is done to a sheet now and then, behind one key: a short list to pick from.</summary>
 internal static class MoreAbout
 {
-    private static readonly IReadOnlyList<More> Entries = [];
+    private static readonly IReadOnlyList<More> Entries =
+    [
+        Opens("a", "record what was altered on the sheet itself", AlterForm.Of),
+        Opens("v", "say how it differs from the others of its edition", VaryForm.Of),
+        Opens("g", "say that it is the ghost of another print", GhostForm.Of),
+        Opens("d", "record a dedication", DedicateForm.Of),
+        Opens("r", "replace it by a spare: its number goes to another sheet", ReplaceForm.Of),
+        Opens("w", "record that it was worked over by hand into a work of its own", WorkOverForm.Of),
+        new("p", "pictures: see, add, take off", (desk, sheets) => Task.FromResult(Pictures.PicturesOfSheet.Open(desk, sheets))),
+        new("h", "hand them over, code by code", (desk, sheets) => Task.FromResult<Opening?>(new DeliveryPage(desk, sheets))),
+        new("c", "see condition reports", (desk, sheets) => Task.FromResult(ConditionPage.Of(desk, sheets))),
+    ];
+
+    private static More Opens(string key, string shown, Func<Desk, SheetsAtHand, Opening> open) => new(key, shown, (desk, sheets) => Task.FromResult<Opening?>(open(desk, sheets)));
 
     /// <param name="desk">The desk.</param>
     /// <param name="meant">Reads the sheets meant when the key is pressed; null where there are none.</param>

@@ -18,6 +18,7 @@ internal static class SellForm
     private const string Date = "Date";
     private const string Agent = "Sold through";
     private const string Seller = "Seller";
+    private const string Despite = "Despite reservation";
     private const string Note = "Note";
 
     public static async Task<Opening?> OfAsync(Desk desk, SheetsAtHand sheets)
@@ -41,12 +42,13 @@ internal static class SellForm
                 MoneyFields.Amount(Net, currency, "what the owner receives; empty where the consignee's share says so"),
                 Known.Person(Agent, sheets, "who sold for the owner; empty is the consignee who has it, or nobody"),
                 Known.Person(Seller, sheets, "the owner who sells; empty is the maker"),
+                .. IsKept(sheets) ? [Field.YesNo(Despite, false)] : (Field[])[],
                 new Field(Note) { Form = "anything else" },
             ],
             form => Newcomer.ThenAsync(desk, form, buyer, isNew, () => SaveAsync(desk, sheets, form)))
         {
             Name = "sell",
-            About = [sheets.About],
+            About = [sheets.About, .. Kept(sheets)],
             OwnEachTime = [Buyer, Standing, Price, Net, Seller, Note, SalePapers.FirstLabel],
             Caution = "Tax, resale right and what a certificate has to disclose are decided by local law and are yours to see to; ask licensed advice where in doubt.",
         };
@@ -58,17 +60,23 @@ internal static class SellForm
         var sale = SaleOf(desk, form);
         var (count, name, meant) = await desk.Store.Do(register =>
         {
-            var done = register.SellImpressions.Run(sheets.ByCode, people, sale);
+            var done = register.SellImpressions.Sell(sheets.ByCode, people, sale);
 
             return (done, people.Buyer is { } who ? Names.Of(register, who) : null, LastStep.Of(register, sheets));
         });
         var papers = await SalePapers.WriteAsync(desk, sheets, form);
 
-        return new Saved(string.Join(' ', papers.Prepend(SheetSaid.Sold(count, name, sale.Price, sale.Currency, sale.Date))))
+        return new Saved(string.Join(' ', papers.Prepend(SheetSaid.Sold(count.Count, name, sale.Price, sale.Currency, sale.Date, count.Resold > 0))))
         {
             Undo = LastStep.Undoing(desk, "the sale", sheets, meant, move: sale.Collected, transfer: true),
         };
     }
+
+    /// <summary>Reserved, or on approval: somebody else may have the first word.</summary>
+    private static bool IsKept(SheetsAtHand sheets) => sheets.Sheets.Any(sheet => sheet.StandingReservation is not null || sheet.Whereabouts is [.., { Kind: "on-approval" }]);
+
+    private static IEnumerable<string> Kept(SheetsAtHand sheets) =>
+        sheets.Pairs.Where(pair => pair.Sheet.StandingReservation is not null).Take(1).Select(pair => $"{pair.Sheet.ShownCode} is reserved {MovesSaid.ReservedOf(pair.Sheet.StandingReservation, pair.Work.Book)}.");
 
     private static Sale SaleOf(Desk desk, Form form)
     {
@@ -81,6 +89,7 @@ internal static class SellForm
             Net = MoneyFields.MinorUnits(form[Net], currency),
             Currency = MoneyFields.Of(currency),
             Collected = form.IsYes(Collected),
+            DespiteReservation = SendForm.Answer(form, Despite) == "yes",
             Note = form[Note],
         };
     }

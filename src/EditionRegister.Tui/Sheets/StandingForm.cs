@@ -19,6 +19,7 @@ internal static class StandingForm
     {
         var (standing, fault, note, condition) = (
             sheets.Same(sheet => sheet.Standing).Value, sheets.Same(sheet => sheet.Fault).Value, sheets.Same(sheet => sheet.FaultNote).Value, sheets.Same(sheet => sheet.Condition).Value);
+        var own = sheets.First.Work.OwnWords;
         var standingField = SortingDeeds.Standings.Contains(standing) ? Field.OneOf(Standing, SortingDeeds.Standings, standing) : Field.OneOf(Standing, [AsItIs, .. SortingDeeds.Standings]);
 
         return new Form(
@@ -28,8 +29,8 @@ internal static class StandingForm
                 new Field(FaultLabel, fault ?? "")
                 {
                     Form = "why it is left out: misregistration, slur, smudge, crease, stain, other",
-                    Known = typed => Fields.Matching([.. Fault.All.Select(one => one.Word)], typed),
-                    Wrong = typed => Fault.Of(typed) is null ? $"“{typed}” is no fault this register knows: write {string.Join(", ", Fault.All.Select(one => one.Word))}." : null,
+                    Known = typed => Fields.Matching([.. own.AllFaults.Select(one => one.Word)], typed),
+                    Wrong = typed => own.FaultOf(typed) is null ? $"“{typed}” is no fault this register knows: write {string.Join(", ", own.AllFaults.Select(one => one.Word))}." : null,
                 },
                 new Field(FaultNote, note ?? "") { Form = "more about the fault" },
                 new Field(Condition, condition ?? "")

@@ -38,7 +38,7 @@ internal static class TakeBackQuestion
 
         if (passed)
         {
-            answers.Add(Answer("s", "take the sale back", move: false, transfer: true));
+            answers.Add(Answer("s", Called(sheets), move: false, transfer: true));
         }
 
         answers.Add(new Answer("n", "leave it as it is", () => Task.FromResult<Opening?>(null)));
@@ -60,6 +60,8 @@ internal static class TakeBackQuestion
             return null;
         });
     }
+
+    private static string Called(SheetsAtHand sheets) => sheets.Sheets.All(sheet => sheet.Ownership[^1].Kind == MoveKind.Sold.Word) ? "take the sale back" : "take the transfer back";
 
     private static IEnumerable<Line> Told(SheetsAtHand sheets, string which, Func<Work, Impression, string> told)
     {

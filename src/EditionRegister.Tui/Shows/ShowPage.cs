@@ -39,7 +39,7 @@ internal sealed class ShowPage(Desk desk, long show) : ListPage
         KeyDeed.Opens("a", "add sheets", () => WhichSheets.Ask(desk, $"Which sheets are listed for “{seen.Show.ShownName}”?", picked => ShowLists.AddAsync(desk, show, picked))),
         .. Here is null ? [] : OfTheList(seen),
         new("e", "edit the show", async () => ShowForm.Edit(desk, await ShowKnown.ReadAsync(desk), seen)),
-        .. MarkedElsewhere > 0 || MarkedHere.Count > 0 ? [KeyDeed.Doing("o", "clear marks", desk.Marked.Clear) with { Explained = "Takes every mark away, here and elsewhere." }] : (KeyDeed[])[],
+        .. MarkedElsewhere > 0 || MarkedHere.Count > 0 ? [KeyDeed.Doing("z", "clear marks", desk.Marked.Clear) with { Explained = "Takes every mark away, here and elsewhere." }] : (KeyDeed[])[],
     ];
 
     private string? Here => _seen is { Listed.Count: > 0 } seen ? seen.Listed[Current].Impression.ShownCode : null;

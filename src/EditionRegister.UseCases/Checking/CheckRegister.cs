@@ -1,6 +1,7 @@
 using EditionRegister.Domain.Documents;
 using EditionRegister.Domain.Integrity;
 using EditionRegister.Store;
+using EditionRegister.Store.Integrity;
 using EditionRegister.Store.Reading;
 
 namespace EditionRegister.UseCases.Checking;
@@ -13,10 +14,16 @@ public sealed class CheckRegister(RegisterStore store)
 
     /// <summary>Everything found, one at a time, to the end; what was accepted among it, with its acceptance.</summary>
     /// <param name="progress">Told how many works are checked and how many there are, once the file and the logbook are; may throw to stop.</param>
-    public IEnumerable<Finding> Run(Action<long, long>? progress = null) => store.Check(reader => Check(reader, progress));
+    /// <param name="hashPictures">Reads every picture's file and hashes it; else only whether it is there, and as long as it should be.</param>
+    public IEnumerable<Finding> Run(Action<long, long>? progress = null, bool hashPictures = false) => store.Check(reader => Check(reader, progress, hashPictures));
 
-    private IEnumerable<Finding> Check(Reader reader, Action<long, long>? progress)
+    private IEnumerable<Finding> Check(Reader reader, Action<long, long>? progress, bool hashPictures)
     {
+        foreach (var finding in PictureFiles.Check(reader, store.Folder, hashPictures))
+        {
+            yield return finding;
+        }
+
         foreach (var (_, finding) in WorkFindings.Of(reader, progress))
         {
             yield return finding;

@@ -12,9 +12,9 @@ public static class ReadableFindings
     public static string Rule => FileRule.FileIsSound.Name;
 
     /// <summary>Everything a check finds; what kept it from going on is the last of it.</summary>
-    public static IEnumerable<Finding> Of(CheckRegister check, Action<long, long>? progress = null)
+    public static IEnumerable<Finding> Of(CheckRegister check, Action<long, long>? progress = null, bool hashPictures = false)
     {
-        using var findings = check.Run(progress).GetEnumerator();
+        using var findings = check.Run(progress, hashPictures).GetEnumerator();
 
         while (Next(findings) is { } finding)
         {

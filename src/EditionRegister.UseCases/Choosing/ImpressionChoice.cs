@@ -26,5 +26,8 @@ public sealed record ImpressionChoice
     /// <summary>Every impression that is not left out.</summary>
     public bool All { get; init; }
 
+    /// <summary>Whether what lies in the copies of a set goes with them; null leaves it to the custom of the deed: they go where it is moved or passes on.</summary>
+    public bool? WithSets { get; init; }
+
     public static ImpressionChoice OfCode(string code) => new() { Sheets = code };
 }

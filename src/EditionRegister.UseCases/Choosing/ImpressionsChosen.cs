@@ -11,10 +11,17 @@ using EditionRegister.UseCases.Works;
 namespace EditionRegister.UseCases.Choosing;
 
 /// <summary>The impressions of one work that were chosen, in the order named.</summary>
-public sealed record ChosenOfWork(Work Work, IReadOnlyList<Impression> Sheets);
+public sealed record ChosenOfWork(Work Work, IReadOnlyList<Impression> Sheets)
+{
+    /// <summary>The copy that was named with which each of them goes, where they were not named themselves; else null.</summary>
+    public IReadOnlyDictionary<long, (Work Work, Impression Sheet)>? CopyOf { get; init; }
+
+    /// <summary>They go with the copies of a set that were named.</summary>
+    public bool GoWithCopy => CopyOf is not null;
+}
 
 /// <summary>Finds the impressions a person named.</summary>
-public static class ImpressionsChosen
+public static partial class ImpressionsChosen
 {
     /// <summary>By work, each in the order named.</summary>
     /// <exception cref="Domain.RefusedException">Something named is not there, was named twice, or nothing was named.</exception>
@@ -28,7 +35,7 @@ public static class ImpressionsChosen
             found.AddRange(FromPile(Load(choice.Work ?? 0), choice));
         }
 
-        foreach (var range in choice.Sheets is null ? [] : NumberRanges.Read(choice.Sheets))
+        foreach (var range in choice.Sheets is null ? [] : NumberRanges.Read(choice.Sheets, reader.OwnWords))
         {
             found.AddRange(range.Code is { } code ? [ByCode(code.Text, code.ToString())] : ByNumber(range));
         }

@@ -21,6 +21,13 @@ public sealed class MakeDemo(Action<string> say)
         RegisterSettings settings = new() { Name = "Saltmarsh Print Studio", BaseUrl = "https://saltmarsh.example/p" };
         var register = new MakeRegister(surroundings).Run(folder, settings, demo: true);
         new CoastalStudio(register, clock).Tell();
+        new JigsawPrint(register, clock).Tell();
+        new VariedEdition(register, clock).Tell();
+        new EstateRestrike(register, clock).Tell();
+        new PortfolioOfFour(register, clock).Tell();
+        new ConsignmentThatEndsInASale(register, clock).Tell();
+        new LoanWithDamage(register, clock).Tell();
+        new StockTakeWithAStranger(register, clock).Tell();
 
         return register;
     }

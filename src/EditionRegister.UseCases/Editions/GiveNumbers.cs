@@ -29,7 +29,7 @@ public sealed class GiveNumbers(RegisterStore store)
         var (work, found) = writing.Read.EditionOrRefuse(edition);
         var sheets = SheetsOf(work, ImpressionsChosen.Find(writing.Read, choice));
 
-        return NumberGiving.ByHand(work, found, sheets, NumberGiving.Choose(work, found, NumberRanges.Read(numbers)), writing.On(Root.Work(work.Id)));
+        return NumberGiving.ByHand(work, found, sheets, NumberGiving.Choose(work, found, NumberRanges.Read(numbers, work.OwnWords)), writing.On(Root.Work(work.Id)));
     });
 
     public int TakeBack(ImpressionChoice choice) =>
@@ -46,9 +46,8 @@ public sealed class GiveNumbers(RegisterStore store)
             return edition.Numberings.FirstOrDefault(one => one.Kind == NumberingKind.Numbered) ?? throw EditionRefusals.NoSuchNumbering("numbers without a mark", work);
         }
 
-        var plan = NumberingPlan.Read(numbering);
+        var plan = NumberingPlan.Read(numbering, work.OwnWords);
 
-        return edition.Numberings.FirstOrDefault(one => one.Kind == plan.Kind && one.Notation == plan.Notation)
-            ?? throw EditionRefusals.NoSuchNumbering(numbering, work);
+        return NumberGiving.Named(work, edition, plan.Kind, plan.Notation, plan.Name, numbering);
     }
 }

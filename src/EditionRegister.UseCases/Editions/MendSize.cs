@@ -13,8 +13,7 @@ public sealed class MendSize(RegisterStore store)
     public bool Run(long edition, NumberingPlan plan) => store.Write("mend-size", writing =>
     {
         var (work, found) = writing.Read.EditionOrRefuse(edition);
-        var numbering = found.Numberings.FirstOrDefault(one => one.Kind == plan.Kind && one.Notation == plan.Notation)
-            ?? throw EditionRefusals.NoSuchNumbering(plan.ToString(), work);
+        var numbering = NumberGiving.Named(work, found, plan.Kind, plan.Notation, plan.Name, plan.ToString());
         NumberingDeeds.MendSize(work, found, numbering, plan.Size ?? throw EditionRefusals.NumberingNotRead(plan.ToString()), writing.On(Root.Work(work.Id)));
 
         return true;

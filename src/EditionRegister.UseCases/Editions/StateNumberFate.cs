@@ -13,7 +13,7 @@ public sealed class StateNumberFate(RegisterStore store)
     public int Run(long edition, string numbers, string fate, string? note) => store.Write("state-number-fate", writing =>
     {
         var (work, found) = writing.Read.EditionOrRefuse(edition);
-        var chosen = NumberGiving.Choose(work, found, NumberRanges.Read(numbers));
+        var chosen = NumberGiving.Choose(work, found, NumberRanges.Read(numbers, work.OwnWords));
         NumberingDeeds.StateFate(work, found, chosen, fate, note, writing.On(Root.Work(work.Id)));
 
         return chosen.Count;

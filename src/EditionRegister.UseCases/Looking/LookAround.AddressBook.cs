@@ -50,7 +50,10 @@ public sealed partial class LookAround
         var within = UseCases.People.Places.Within(reader.Book, id);
         PlacesListed listed = new(reader);
 
-        return new PlaceSeen(place, listed.Of(id), listed.Of(within.Where(inner => inner != id)), reader.LyingIn([.. within], take));
+        return new PlaceSeen(place, listed.Of(id), listed.Of(within.Where(inner => inner != id)), reader.LyingIn([.. within], take))
+        {
+            Matrices = [.. LyingMatrices(reader, [.. within])],
+        };
     });
 
     /// <summary>What was written before in fields that take any text.</summary>

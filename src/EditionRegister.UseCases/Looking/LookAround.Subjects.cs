@@ -12,5 +12,5 @@ public sealed partial class LookAround
         reader.PlaceOfSubject(subject.Kind, subject.Id) is { } place ? new SubjectPlace(place.Work, place.Edition, place.Code) : null);
 
     /// <summary>Which of these batches read in a file and were not undone since.</summary>
-    public IReadOnlySet<long> ReadInsStanding(IEnumerable<long> batches) => store.Read(reader => batches.Distinct().Where(reader.ReadInStands).ToHashSet());
+    public IReadOnlySet<long> StandingBatches(IEnumerable<long> batches) => store.Read(reader => batches.Distinct().Where(batch => reader.StandingBatch(batch) is not null).ToHashSet());
 }

@@ -17,6 +17,9 @@ namespace EditionRegister.UseCases.Looking;
 /// <summary>One impression whole: its work, and every entry that touched that work, newest first.</summary>
 public sealed record ImpressionSeen(Work Work, Impression Impression, IReadOnlyList<LogbookLine> History);
 
+/// <summary>A block, plate, stone or screen with the work that is printed from it.</summary>
+public sealed record MatrixSeen(Work Work, Matrix Matrix);
+
 /// <summary>Looks at the register without touching it.</summary>
 public sealed partial class LookAround(RegisterStore store)
 {
@@ -28,6 +31,18 @@ public sealed partial class LookAround(RegisterStore store)
         var work = reader.Work(place.Work)!;
 
         return new ImpressionSeen(work, work.Impressions.First(sheet => sheet.Id == place.Impression), reader.EntriesOf(Root.Work(work.Id).ToString()));
+    });
+
+    /// <summary>A matrix of a work by its number, its code or its part.</summary>
+    /// <exception cref="Domain.RefusedException">work-not-found or matrix-not-found.</exception>
+    public Matrix MatrixOf(long work, string named) => store.Read(reader => MatrixNamed.Find(reader.WorkOrRefuse(work), named));
+
+    /// <summary>The matrix that has a code, with its work; null where none has, or it is no code.</summary>
+    public MatrixSeen? MatrixOfCode(string code) => store.Read(reader =>
+    {
+        var place = RegisterCode.TryParse(code, out var read) ? reader.FindMatrixCode(read.Text) : null;
+
+        return place is { } found && reader.Work(found.Work) is { } work ? new MatrixSeen(work, work.Matrices.First(matrix => matrix.Id == found.Matrix)) : null;
     });
 
     /// <exception cref="Domain.RefusedException">work-not-found.</exception>
@@ -52,6 +67,9 @@ public sealed partial class LookAround(RegisterStore store)
 
         return new ShowSeen(show, [.. sheets.Select(pair => new ImpressionListed(pair.Work, pair.Sheet))], reader.Book);
     });
+
+    /// <summary>Kinds and faults that the register made for itself.</summary>
+    public OwnWords OwnWords() => store.Read(reader => reader.OwnWords);
 
     public AddressBook Book() => store.Read(reader => reader.Book);
 

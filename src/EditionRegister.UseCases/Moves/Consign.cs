@@ -15,7 +15,8 @@ public sealed class Consign(RegisterStore store)
     /// <param name="until">Until when.</param>
     /// <param name="rate">The consignee's share in hundredths of a per cent.</param>
     /// <param name="note">As written.</param>
-    public int Run(ImpressionChoice choice, string to, RecordedDate? date = null, RecordedDate? until = null, int? rate = null, string? note = null) =>
+    /// <param name="agreement">The agreement under which they go, as written.</param>
+    public int Run(ImpressionChoice choice, string to, RecordedDate? date = null, RecordedDate? until = null, int? rate = null, string? note = null, string? agreement = null) =>
         DeedOnChosen.Run(store, "consign", choice, (writing, chosen, deed) => WhereaboutsDeeds.Consign(
-            chosen.Work, chosen.Sheets, new Consignment(Persons.Find(writing.Read.Book, to), until ?? RecordedDate.None, rate, note), date ?? Today.Of(store), deed));
+            chosen.Work, chosen.Sheets, new Consignment(Persons.Find(writing.Read.Book, to), until ?? RecordedDate.None, rate, note, agreement), date ?? Today.Of(store), deed));
 }

@@ -13,5 +13,5 @@ public sealed class PutAway(RegisterStore store)
     /// <exception cref="Domain.RefusedException">place-not-found, or one of <see cref="ChainRefusals"/>.</exception>
     public int Run(ImpressionChoice choice, string place, RecordedDate? date = null, string? note = null) =>
         DeedOnChosen.Run(store, "put-away", choice, (writing, chosen, deed) => WhereaboutsDeeds.PutAway(
-            chosen.Work, chosen.Sheets, Places.Find(writing.Read.Book, place), date ?? Today.Of(store), note, deed));
+            chosen.Work, chosen.Sheets, Places.Find(writing.Read.Book, place), date ?? Today.Of(store), note, deed, chosen.GoWithCopy));
 }

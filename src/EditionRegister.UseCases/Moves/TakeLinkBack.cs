@@ -1,4 +1,6 @@
 using EditionRegister.Domain.Chains;
+using EditionRegister.Domain.Dates;
+using EditionRegister.Domain.Impressions;
 using EditionRegister.Store;
 using EditionRegister.UseCases.Choosing;
 
@@ -17,15 +19,19 @@ public sealed class TakeLinkBack(RegisterStore store)
     {
         foreach (var sheet in chosen.Sheets)
         {
-            if (move)
+            if (move && WentTogether(chosen, sheet, one => one.Whereabouts is [.., var last] ? (last.Kind, last.Moved, (object)last.To) : null))
             {
-                LinkDeeds.TakeBackMove(sheet, deed, meant?.Moves);
+                LinkDeeds.TakeBackMove(sheet, deed, chosen.GoWithCopy ? null : meant?.Moves);
             }
 
-            if (transfer)
+            if (transfer && WentTogether(chosen, sheet, one => one.Ownership is [.., var last] ? (last.Kind, last.Passed, (object)last.To) : null))
             {
-                LinkDeeds.TakeBackTransfer(sheet, deed, meant?.Transfers);
+                LinkDeeds.TakeBackTransfer(sheet, deed, chosen.GoWithCopy ? null : meant?.Transfers);
             }
         }
     });
+
+    /// <summary>A sheet that went with its copy takes the step back with it; a step it made alone stays.</summary>
+    private static bool WentTogether(ChosenOfWork chosen, Impression sheet, Func<Impression, (string, RecordedDate, object)?> last) =>
+        chosen.CopyOf is not { } copies || Equals(last(sheet), last(copies[sheet.Id].Sheet));
 }

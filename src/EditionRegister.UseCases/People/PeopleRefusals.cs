@@ -34,6 +34,9 @@ public static class PeopleRefusals
     public static RefusedException PlaceKnownAlready(string path, long id) =>
         new("place-known-already", string.Create(CultureInfo.InvariantCulture, $"{path} is in the address book already, as place {id}. Nothing was changed. Give the place another name."));
 
+    public static RefusedException PlaceInItself(string path, string into) =>
+        new("place-in-itself", $"{path} cannot lie in {(path == into ? "itself" : $"{into}, which lies in it")}. Nothing was changed. Name another place, or say that it lies in none.");
+
     public static RefusedException PlaceEmpty() =>
         new("place-missing", "A place needs a name. Nothing was changed. Name it from the outside in, as in “Studio › Plan chest › Drawer 3”.");
 }

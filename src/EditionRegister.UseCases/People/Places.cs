@@ -10,6 +10,9 @@ public static class Places
     public static IReadOnlyList<string> Split(string path) =>
         [.. path.Split(['›', '>', '/'], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)];
 
+    /// <summary>Paths put in the order of this stand as in a tree: each place right behind the one it lies in.</summary>
+    public static string TreeOrder(string path) => string.Join('\u0001', Folded(path.Split(AddressBook.Inside)));
+
     /// <summary>The one place whose path ends as typed; the whole path wins over the end of another.</summary>
     /// <exception cref="Domain.RefusedException">place-not-found or place-ambiguous.</exception>
     public static long Find(AddressBook book, string path)

@@ -30,6 +30,7 @@ internal sealed class BatchWriter(Writing writing, long batch)
         {
             NewWorks++;
             MakeWork(listed.First, maker).Record(id, deed);
+            JoinEstates(places.Select(place => (place.Row, place.Whose)), id, maker, deed);
         }
 
         var numberings = Editions(listed, id, deed);
@@ -37,13 +38,27 @@ internal sealed class BatchWriter(Writing writing, long batch)
 
         foreach (var run in places.GroupBy(place => (place.Row.Paper, place.Row.State, place.Row.Printed, place.Row.ImageHeight, place.Row.ImageWidth, place.Row.SheetHeight, place.Row.SheetWidth)))
         {
-            var runId = MakeRun(run.First().Row, id, ++ordinal, deed);
+            var runId = ListedSheets.Run(run.First().Row, id, ++ordinal, deed);
             var inPile = 0;
 
             foreach (var (row, where, whose) in run)
             {
-                MakeSheet(row, new NewSheet(runId, ++inPile, row.Code ?? _draw(), row.Standing), (where, whose), numberings.GetValueOrDefault(row), deed);
+                var code = row.Code ?? _draw();
+                var sheet = new NewSheet(runId, ++inPile, code, row.Standing) { Id = writing.Read.SheetOfCode(code.Text) };
+                var made = ListedSheets.Sheet(row, sheet, where, whose, numberings.GetValueOrDefault(row), deed);
+                Keep(row, made, deed);
             }
+        }
+    }
+
+    /// <summary>A register's own list says that a sheet is free to sell and somebody else's than its maker's only where that is the maker's estate.</summary>
+    private static void JoinEstates(IEnumerable<(ReadRow Row, Owner Whose)> sheets, long work, long? maker, Deed deed)
+    {
+        var estates = sheets.Where(sheet => sheet.Row is { Code: not null, FreeToSell: "yes", Owner: not null }).Select(sheet => sheet.Whose.Person).OfType<long>().Where(owner => owner != maker).Distinct();
+
+        foreach (var (estate, place) in estates.Select((estate, place) => (estate, place)))
+        {
+            NewWork.Join(work, estate, Role.Estate, place + 1, deed);
         }
     }
 
@@ -58,17 +73,6 @@ internal sealed class BatchWriter(Writing writing, long batch)
         Technique = row.Technique,
     };
 
-    private static long MakeRun(ReadRow row, long work, int ordinal, Deed deed)
-    {
-        var id = deed.NewId("print_run");
-        deed.Set("print_run", id,
-            ("work", work), ("ordinal", ordinal), ("purpose", "unknown"), ("paper", row.Paper), ("state", row.State),
-            ("image_height", row.ImageHeight), ("image_width", row.ImageWidth), ("sheet_height", row.SheetHeight), ("sheet_width", row.SheetWidth));
-        deed.SetDate("print_run", id, "printed", row.Printed);
-
-        return id;
-    }
-
     private static Dictionary<ReadRow, (long Numbering, int? Number)> Editions(ListedWork listed, long work, Deed deed)
     {
         Dictionary<ReadRow, (long, int?)> given = new(ReferenceEqualityComparer.Instance);
@@ -77,7 +81,12 @@ internal sealed class BatchWriter(Writing writing, long batch)
         foreach (var edition in listed.Editions)
         {
             var known = KnownEditions.Edition(listed.Known, edition);
-            var id = known?.Id ?? MakeEdition(edition, work, ++ordinal, deed);
+            var id = known?.Id ?? NewEdition.AsFound(work, ++ordinal, edition.Kind, edition.Extent, deed);
+            if (edition.Rows.Max(row => row.StatedTotal) is { } total)
+            {
+                deed.Set("edition", id, ("stated_total", total));
+            }
+
             var place = known?.Numberings.Select(numbering => numbering.Ordinal).DefaultIfEmpty().Max() ?? 0;
 
             foreach (var numbering in edition.Numberings)
@@ -103,39 +112,11 @@ internal sealed class BatchWriter(Writing writing, long batch)
         return given;
     }
 
-    private static long MakeEdition(ListedEdition edition, long work, int ordinal, Deed deed)
+    private void Keep(ReadRow row, long sheet, Deed deed)
     {
-        var id = deed.NewId("edition");
-        deed.Set("edition", id,
-            ("work", work), ("ordinal", ordinal), ("kind", edition.Kind), ("extent", edition.Extent), ("closed", edition.Extent == "whole" ? "no" : "unknown"));
-
-        return id;
-    }
-
-    private void MakeSheet(ReadRow row, NewSheet sheet, (Position Where, Owner Whose) chains, (long Numbering, int? Number) given, Deed deed)
-    {
-        var listed = sheet with { Id = writing.Read.SheetOfCode(sheet.Code.Text), FirstMove = MoveKind.AsListed, FirstTransfer = MoveKind.OwnedAsListed, Net = row.Net, Currency = row.NetCurrency };
-        var id = listed.Record(chains.Where, chains.Whose, Domain.Dates.RecordedDate.None, deed);
-        deed.Set("impression", id,
-            ("signed", row.Signed), ("pencilled", row.Pencilled), ("condition", row.Condition), ("note", row.Notes),
-            ("for_sale", row.FreeToSell ?? "by-custom"), ("asking", row.Asking), ("asking_currency", row.Asking is null ? null : row.Currency));
-
-        if (given.Numbering != 0)
-        {
-            deed.Set("impression", id, ("numbering", given.Numbering), ("number", given.Number));
-        }
-
-        var inscriptions = new[] { row.NotPlain, row.Inscription }.OfType<string>().ToList();
-
-        for (var i = 0; i < inscriptions.Count; i++)
-        {
-            deed.Set("inscription", deed.NewId("inscription"),
-                ("impression", id), ("ordinal", i + 1), ("side", "unknown"), ("manner", "unknown"), ("text", inscriptions[i]));
-        }
-
         foreach (var (header, value) in row.Kept)
         {
-            deed.Set("kept_column", deed.NewId("kept_column"), ("impression", id), ("batch", batch), ("line", row.Line), ("header", header), ("value", value));
+            deed.Set("kept_column", deed.NewId("kept_column"), ("impression", sheet), ("batch", batch), ("line", row.Line), ("header", header), ("value", value));
         }
     }
 

@@ -15,7 +15,7 @@ internal sealed class FileListing
     public FileListing(Reader reader, CsvTable table, IReadOnlyList<ColumnMatch> columns, string currency)
     {
         _reader = reader;
-        _rows = new RowReader(columns, currency, _problems);
+        _rows = new RowReader(columns, currency, _problems, reader.OwnWords);
         var rows = table.Rows.Select(_rows.Read).ToList();
         Works = [.. rows.GroupBy(KeyOf).Select(group => new ListedWork([.. group], KnownWork(group.First())))];
         CodesAreFree(rows);

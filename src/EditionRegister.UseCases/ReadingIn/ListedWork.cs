@@ -14,12 +14,35 @@ internal sealed class ListedWork(IReadOnlyList<ReadRow> rows, Work? known)
     public Work? Known { get; } = known;
 
     public IReadOnlyList<ListedEdition> Editions { get; } =
-        [.. rows.Where(SpeaksOfAnEdition).GroupBy(row => (Kind: KindOf(row, rows), Extent: ExtentOf(row))).Select(group => new ListedEdition(group.Key.Kind, group.Key.Extent, [.. group]))];
+    [
+        .. rows.Where(SpeaksOfAnEdition).GroupBy(row => (Kind: KindOf(row, rows), Extent: ExtentOf(row)))
+            .SelectMany(group => group.Key.Kind == "unique" ? OneByOne(group) : [[.. group]], (group, of) => new ListedEdition(group.Key.Kind, group.Key.Extent, of)),
+    ];
 
     public ListedEdition? EditionOf(ReadRow row) => Editions.FirstOrDefault(edition => edition.Rows.Contains(row));
 
     private static bool SpeaksOfAnEdition(ReadRow row) =>
         row.Number is not null || row.EditionKind is not null || row.EditionSize is not null || row.EditionIsOpen;
+
+    /// <summary>A print and its ghost are 1/1 both, and each is an edition of its own: the second row of a number begins another.</summary>
+    private static List<List<ReadRow>> OneByOne(IEnumerable<ReadRow> rows)
+    {
+        List<List<ReadRow>> editions = [];
+
+        foreach (var row in rows)
+        {
+            if (editions.Find(edition => row.Number is null || edition.TrueForAll(other => other.Number != row.Number)) is { } open)
+            {
+                open.Add(row);
+            }
+            else
+            {
+                editions.Add([row]);
+            }
+        }
+
+        return editions;
+    }
 
     private static string KindOf(ReadRow row, IReadOnlyList<ReadRow> all) =>
         row.EditionKind
@@ -69,7 +92,7 @@ internal sealed class ListedEdition
             yield return new ListedNumbering(NumberingKind.Numbered, Notation.Arabic, sizes.Count > 0 ? sizes[0] : null, sizes.Count > 0 ? "stated" : "open", []);
         }
 
-        foreach (var group in groups.OrderBy(group => NumberingKind.All.ToList().IndexOf(group.Key.Kind)))
+        foreach (var group in groups.OrderBy(group => group.Key.Kind.IsOwn ? NumberingKind.All.Count : NumberingKind.All.ToList().IndexOf(group.Key.Kind)).ThenBy(group => group.Key.Kind.Word, StringComparer.Ordinal))
         {
             var ofs = group.Select(row => row.Number?.Of).OfType<int>().GroupBy(of => of).OrderByDescending(same => same.Count()).ThenBy(same => same.Key).Select(same => same.Key).ToList();
             var isRegular = group.Key == regular;

@@ -39,7 +39,10 @@ public static class ReadInRefusals
     }
 
     public static RefusedException NoSuchBatch(long batch) =>
-        new("batch-not-found", string.Create(CultureInfo.InvariantCulture, $"There is no batch {batch} that was read in and still stands. Nothing was changed. `edreg log` shows what was read in."));
+        new("batch-not-found", string.Create(CultureInfo.InvariantCulture, $"There is no batch {batch} that still stands. Nothing was changed. `edreg log` shows which entries are of one batch."));
+
+    public static RefusedException NotUndoable(long batch, string why) =>
+        new("batch-not-undoable", string.Create(CultureInfo.InvariantCulture, $"Batch {batch} cannot be undone: {why}. Nothing was changed. Put single things right instead."));
 
     public static RefusedException BuiltOn(long batch, string what) =>
         new("batch-built-on", string.Create(CultureInfo.InvariantCulture, $"Batch {batch} cannot be undone: something was built on it since ({what}). Nothing was changed. Put single things right instead."));

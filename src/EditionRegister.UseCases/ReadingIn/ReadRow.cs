@@ -44,6 +44,9 @@ internal sealed record ReadRow
 
     public bool EditionIsOpen { get; init; }
 
+    /// <summary>All impressions there are, as stated by others; null where nobody said. No column of a file says it.</summary>
+    public int? StatedTotal { get; init; }
+
     public RecordedDate Printed { get; init; } = RecordedDate.None;
 
     public string Signed { get; init; } = "unknown";

@@ -1,11 +1,12 @@
 using EditionRegister.Domain.Codes;
 using EditionRegister.Domain.Numbers;
+using EditionRegister.Domain.Works;
 using EditionRegister.Formats.Csv;
 
 namespace EditionRegister.UseCases.ReadingIn;
 
 /// <summary>Understands whole rows. What is wrong with one is named and the reading goes on, so that all of it is told at once.</summary>
-internal sealed class RowReader(IReadOnlyList<ColumnMatch> columns, string currency, List<RowProblem> problems)
+internal sealed class RowReader(IReadOnlyList<ColumnMatch> columns, string currency, List<RowProblem> problems, OwnWords own)
 {
     private static readonly string[] Standings = ["pulled", "kept", "spare", "left-out", "held-out"];
     private static readonly string[] Kinds = ["limited", "open", "varied", "unique", "unknown"];
@@ -92,14 +93,14 @@ internal sealed class RowReader(IReadOnlyList<ColumnMatch> columns, string curre
         return code;
     }
 
-    private static (PencilledNumber? Number, string? Pencilled, string? NotPlain) Number(RowCells cells)
+    private (PencilledNumber? Number, string? Pencilled, string? NotPlain) Number(RowCells cells)
     {
         if (cells.Text(ReadInColumn.Number) is not { } text || text.Trim() is "unknown" or "[unknown]")
         {
             return default;
         }
 
-        if (PencilledNumber.TryParse(text, out var number, out var why))
+        if (PencilledNumber.TryParse(text, expected: null, own, out var number, out var why))
         {
             return (number, text.Trim(), null);
         }

@@ -15,6 +15,23 @@ public static class EditionSaid
     /// <summary>Edition 3 of “Harbour”: 2 numbers never printed.</summary>
     public static string Fate(Work work, Edition edition, int numbers, string fate) => $"{Called.Edition(work, edition)}: {Counted.Of(numbers, "number")} {Called.Plain(fate)}.";
 
+    /// <summary>Edition 3 of “Harbour” fell short: its size is set anew to 10; pencil 8 sheets anew.</summary>
+    public static string Short(Work work, Edition edition, FellShort fell)
+    {
+        ArgumentNullException.ThrowIfNull(fell);
+
+        return fell.Word == "reset"
+            ? $"{Called.Edition(work, edition)} fell short: its size is set anew, {Called.Spans(edition)}.{(fell.ToPencilAnew.Count > 0 ? $" The record of the pencil is cleared on {Counted.Sheets(fell.ToPencilAnew.Count)}: pencil {(fell.ToPencilAnew.Count == 1 ? "it" : "them")} anew." : "")}"
+            : $"{Called.Edition(work, edition)} fell short: {Counted.Of(fell.NeverPrinted, "number")} never printed, and that is disclosed.";
+    }
+
+    /// <param name="work">The work.</param>
+    /// <param name="edition">The edition.</param>
+    /// <param name="numbers">How many.</param>
+    /// <param name="person">Who is to have them; null takes it back.</param>
+    public static string Divided(Work work, Edition edition, int numbers, string? person) =>
+        $"{Called.Edition(work, edition)}: {Counted.Of(numbers, "number")} {(person is null ? "divided no more" : $"to go to {person}")}.";
+
     public static string Whole(Work work, Edition edition) =>
         $"Edition {Counted.Figure(edition.Id)} of {Called.Work(work)} is whole: every number of it is accounted for or open.";
 

@@ -15,7 +15,8 @@ public static class HowFar
         var heldOut = pile.Count(sheet => sheet.Standing == "held-out");
         var kept = pile.Count(sheet => sheet.IsKept);
 
-        return pile.Count == 0 ? "no sheet in the pile"
+        return run.IsUnderWay(pile.Count) ? $"under way, {Counted.Of(run.Passes.Count, "pass", "passes")} done"
+            : pile.Count == 0 ? "no sheet in the pile"
             : unsorted > 0 ? $"{Counted.Figure(pile.Count - heldOut)} pulled, {Counted.Figure(pile.Count - heldOut - unsorted)} sorted"
             : EditionOf(work, pile) is { } edition ? Of(edition, pile)
             : kept > 0 ? $"{Counted.Figure(kept)} kept, not declared"

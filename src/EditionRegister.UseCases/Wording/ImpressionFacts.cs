@@ -1,4 +1,6 @@
 using EditionRegister.Domain.Chains;
+using EditionRegister.Domain.Documents;
+using EditionRegister.Domain.Codes;
 using EditionRegister.Domain.Editions;
 using EditionRegister.Domain.Impressions;
 using EditionRegister.Domain.Works;
@@ -14,6 +16,7 @@ public static class ImpressionFacts
         ("Maker", work.ShownMaker),
         ("Year", work.Year.IsKnown ? work.Year.Text : null),
         ("Technique", work.Technique),
+        ("Worked over from", WorkedOver(work)),
     ];
 
     /// <param name="work">The work.</param>
@@ -36,8 +39,11 @@ public static class ImpressionFacts
 
     public static IReadOnlyList<(string Label, string? Value)> OfTheSheet(Work work, Impression sheet) =>
     [
-        ("Standing", Standing(sheet)),
+        ("Standing", Standing(work, sheet)),
+        ("Grade", GradeShown.Of(sheet.Grade)),
+        ("Worked over", sheet.WorkedInto is { } into ? $"into work {Counted.Figure(into.Work)}, “{into.Title}”{(into.Code is { } code ? $" ({Shown(code)})" : "")}" : null),
         ("Number given", Given(work, sheet)),
+        .. SheetText.Of(work, sheet).Select(line => (line.Label, (string?)line.Value)),
         ("Pencilled", sheet.Pencilled),
         ("Titled", sheet.Titled),
         ("Signed", sheet.Signature is { } signature ? $"{sheet.Signed}, “{signature}”" : sheet.Signed),
@@ -46,19 +52,34 @@ public static class ImpressionFacts
         ("Asking price", PricesShown.Show(sheet.Asking, sheet.AskingCurrency)),
         ("Where", WhereInWords.Of(work, sheet)),
         ("Whose", WhereInWords.OwnerOf(work, sheet)),
+        ("In a set", SetsSaid.LiesIn(sheet)),
+        ("Reserved", MovesSaid.ReservedOf(sheet.StandingReservation, work.Book)),
+        ("Answers for it", AnswersFor(work, sheet)),
         ("Note", sheet.Note),
     ];
 
-    private static string Standing(Impression sheet)
-    {
-        var fault = sheet.Fault is null ? null : Fault.Of(sheet.Fault)?.Name ?? sheet.Fault;
+    /// <summary>The consignee, where it was passed on since; else whoever has it answers for it, and that is said already.</summary>
+    private static string? AnswersFor(Work work, Impression sheet) => Consignments.HandsOf(work, sheet) is [var first, _, ..] hands
+        ? $"{WhereInWords.PersonNamed(first, work.Book)}, who passed it on to {string.Join(", then ", hands.Skip(1).Select(hand => WhereInWords.PersonNamed(hand, work.Book)))}"
+        : null;
 
-        return string.Join(", ", new[] { Called.Plain(sheet.Standing), fault, sheet.FaultNote }.OfType<string>());
+    /// <summary>7KQ4-M2X3 of work 3, “Gull Rock”; null where the work is none that came of another.</summary>
+    public static string? WorkedOver(Work work) => work.WorkedOver is { } over ? $"{Shown(over.Code)} of work {Counted.Figure(over.Work)}, “{over.Title}”" : null;
+
+    private static string Shown(string code) => RegisterCode.TryParse(code, out var read) ? read.ToString() : code;
+
+    private static string Standing(Work work, Impression sheet)
+    {
+        var fault = sheet.Fault is null ? null : work.OwnWords.FaultOf(sheet.Fault)?.Name ?? sheet.Fault;
+
+        return string.Join(", ", new[] { Called.Plain(sheet.Standing), fault, sheet.FaultNote, WasSoldAsSecond(sheet) ? "sold as a sheet outside the edition" : null }.OfType<string>());
     }
+
+    private static bool WasSoldAsSecond(Impression sheet) => sheet.Standing == "left-out" && sheet.Ownership.Any(link => link.Kind == MoveKind.Sold.Word);
 
     private static string Given(Work work, Impression sheet) =>
         work.EditionOf(sheet) is { } edition && work.NumberingOf(sheet) is { } numbering
-            ? $"{numbering.Spell(sheet.Number) ?? "number unknown"}, {numbering.Kind?.Name ?? numbering.KindWord}, edition {Counted.Figure(edition.Id)}{Extent(edition)}"
+            ? $"{numbering.Spell(sheet.Number) ?? "number unknown"}, {numbering.Kind?.Name ?? numbering.KindWord}{(numbering.Name is null ? "" : $" ({numbering.Name})")}, edition {Counted.Figure(edition.Id)}{Extent(edition)}"
             : "none";
 
     private static string Extent(Edition edition) => edition.IsWhole ? "" : $" ({Called.Extent(edition.Extent)})";

@@ -9,12 +9,18 @@ public static class ImpressionTables
 {
     /// <summary>All of them, in the order in which they are read; some have no rows.</summary>
     public static IReadOnlyList<ShownTable> All(Work work, Impression sheet) =>
-        [Inscriptions(sheet), Whereabouts(work, sheet), Ownership(work, sheet), Documents(sheet), KeptColumns(sheet)];
+        [SetsSaid.InCopy(work, sheet), Inscriptions(sheet), Changes(sheet), Whereabouts(work, sheet), Ownership(work, sheet), Reservations(work, sheet), Documents(sheet), Pictures(work, sheet), KeptColumns(sheet)];
 
     public static ShownTable Inscriptions(Impression sheet) => new(
         "What stands on it:",
         [new("side"), new("manner"), new("where"), new("text")],
         [.. sheet.Inscriptions.Select(inscription => (string[])[inscription.Side, inscription.Manner, inscription.Position ?? "", inscription.Text ?? "(erased)"])]);
+
+    /// <summary>What was altered on the paper itself, in the order in which it was recorded.</summary>
+    public static ShownTable Changes(Impression sheet) => new(
+        "Changed on the sheet:",
+        [new("what"), new("was"), new("became"), new("when"), new("why")],
+        [.. sheet.Changes.Select(change => (string[])[change.What, change.Was ?? "", change.Became ?? "", change.Changed.ToString(), change.Reason ?? ""])]);
 
     /// <summary>In the order in which the steps were recorded.</summary>
     public static ShownTable Whereabouts(Work work, Impression sheet) => new(
@@ -27,7 +33,7 @@ public static class ImpressionTables
                 MoveKind.Of(link.Kind)?.Name ?? link.Kind,
                 link.Moved.ToString(),
                 WhereInWords.Of(work, link.To),
-                Together(link.Until.IsKnown ? $"until {link.Until}" : null, link.Rate is { } rate ? $"their share {Counted.Share(rate)}" : null, link.Note),
+                Terms(link),
             ]),
         ]);
 
@@ -48,15 +54,47 @@ public static class ImpressionTables
             ]),
         ]);
 
+    public static ShownTable Reservations(Work work, Impression sheet) => new(
+        "Kept for someone:",
+        [new("since"), new("for whom"), new("until"), new("standing"), new("note")],
+        [
+            .. sheet.Reservations.Select(kept => (string[])
+            [
+                kept.Made.ToString(),
+                kept.Person is { } person ? WhereInWords.PersonNamed(person, work.Book) : "somebody not named",
+                kept.Until.IsKnown ? kept.Until.ToString() : "",
+                kept.Standing,
+                kept.Note ?? "",
+            ]),
+        ]);
+
     public static ShownTable Documents(Impression sheet) => new(
         "Documents:",
         [new("serial"), new("kind"), new("issued"), new("standing")],
         [.. sheet.Documents.Select(document => (string[])[document.Serial, document.Kind, document.Issued.ToString(), document.Standing])]);
 
+    /// <summary>Those that are shown; nothing for most sheets.</summary>
+    public static ShownTable Pictures(Work work, Impression sheet) => new(
+        "Pictures:",
+        [new("picture", IsRight: true), new("file"), new("kind"), new("pixels", IsRight: true), new("caption")],
+        [
+            .. work.Pictures.Where(picture => picture.Impression == sheet.Id && picture.IsShown).Select(picture => (string[])
+                [Counted.Figure(picture.Id), picture.FileName ?? "(erased)", PicturesSaid.Kind(picture), PicturesSaid.Pixels(picture), picture.Caption ?? ""]),
+        ]);
+
     public static ShownTable KeptColumns(Impression sheet) => new(
         "Columns of the file it was read in from:",
         [new("column"), new("value")],
         [.. sheet.KeptColumns.Select(kept => (string[])[kept.Header ?? "", kept.Value ?? ""])]);
+
+    /// <summary>Until when, at what share, under which agreement, insured for how much, in which show, and what else is noted.</summary>
+    public static string Terms(WhereaboutsLink link) => Together(
+        link.Until.IsKnown ? $"until {link.Until}" : null,
+        link.Rate is { } rate ? $"their share {Counted.Share(rate)}" : null,
+        link.Agreement is { } agreement ? $"under “{agreement}”" : null,
+        link.Value is null ? null : $"insured for {PricesShown.Show(link.Value, link.ValueCurrency)}",
+        link.Show is { } show ? $"show {Counted.Figure(show)}" : null,
+        link.Note);
 
     private static string Together(params string?[] parts) => string.Join(", ", parts.OfType<string>());
 }

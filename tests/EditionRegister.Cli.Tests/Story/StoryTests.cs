@@ -78,6 +78,7 @@ public sealed partial class StoryTests
         cli.Set("EDREG_REGISTER", Path.Combine(cli.Folder, "studio"));
         File.WriteAllText(Path.Combine(cli.Folder, "prints.csv"), "Artist,Title,Edition no.,Edition of,Signed,Colour notes\r\nAda Brandt,Môle,3/20,20,yes,\"blue\nand grey\"\r\nAda Brandt,Môle,about 5,20,no,\r\n");
         File.WriteAllText(Path.Combine(cli.Folder, "faulty.csv"), "maker,title,number,edition size,signed\r\nAda Brandt,Dyke,21/20,20,perhaps\r\nAda Brandt,Dyke,3/20,20,yes\r\nAda Brandt,Dyke,3/20,20,yes\r\n");
+        StoryPictures.Lay(cli.Folder);
 
         return cli;
     }
@@ -85,6 +86,19 @@ public sealed partial class StoryTests
     private static void SaysToMachines(CliRun cli, string line, string approved)
     {
         var said = cli.Typed(line, "--json");
+
+        if (line.StartsWith(CliRun.NextDay, StringComparison.Ordinal))
+        {
+            return;
+        }
+
+        // What is typed wrongly is told in words, to machines too.
+        if (ExitCodeIn(approved) == "[2]")
+        {
+            Assert.Equal(approved.TrimEnd(), said.TrimEnd());
+
+            return;
+        }
 
         using var document = JsonDocument.Parse(cli.Output.ToString());
         Assert.Equal("edreg/1", document.RootElement.GetProperty("format").GetString());

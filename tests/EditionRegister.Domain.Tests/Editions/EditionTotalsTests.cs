@@ -1,5 +1,6 @@
 using EditionRegister.Domain.Dates;
 using EditionRegister.Domain.Editions;
+using EditionRegister.Domain.Numbers;
 using EditionRegister.Domain.Tests.Integrity;
 
 namespace EditionRegister.Domain.Tests.Editions;
@@ -39,6 +40,21 @@ public class EditionTotalsTests(string culture = "") : InCulture(culture)
         var core = EditionTotals.Of(Harbour.Clean(), Of([.. Stipulated.Numberings.Take(4)]));
 
         Assert.Equal((20L, 31L), (core.Size, core.Total));
+    }
+
+    // The same edition, the workshop's own impressions kept as a kind that the register made for itself: counted in the total, not in the size.
+    [Theory]
+    [InlineData(true, 37L, 39L)]
+    [InlineData(false, 28L, 39L)]
+    public void A_kind_of_the_registers_own_counts_as_its_flags_say(bool inTotal, long total, long sheets)
+    {
+        var own = NumberingKind.Own("house-impression", "House", "house impression", inSize: false, inTotal, forSale: false);
+        var edition = Of([.. Stipulated.Numberings.Select(numbering => numbering.KindWord == "workshop" ? new Numbering(3, 1, 3, "house-impression", "arabic", 9, "stated", [], own) : numbering)]);
+
+        var totals = EditionTotals.Of(Harbour.Clean(), edition);
+
+        Assert.Equal((20L, total), (totals.Size, totals.Total));
+        Assert.Equal(sheets, totals.Total + totals.SheetsPulled.Sum(kind => kind.Count));
     }
 
     // "100 + 10 AP = 110 images": workshop glossaries.

@@ -78,6 +78,21 @@ public class ChainsHoldTests
     }
 
     [Fact]
+    public void Gone_on_while_it_was_missing()
+    {
+        Assert.Equal([$"Contradiction: {_sold} was lent after it was stolen (2026-05-01), and nobody recorded that it was found."], Findings(sheet => Missing(sheet, "stolen", "lent")));
+        Assert.Empty(Findings(sheet => Missing(sheet, "stolen", "found")));
+        Assert.Empty(Findings(sheet => Missing(sheet, "lost", "stolen")));
+    }
+
+    [Fact]
+    public void Passed_on_by_nobody()
+    {
+        Assert.Equal([$"Contradiction: {_sold} was consigned further to Tidewater Gallery, and was in nobody's consignment before."], Findings(sheet => Through(sheet, "lent", "sub-consigned")));
+        Assert.Empty(Findings(sheet => Through(sheet, "consigned", "sub-consigned")));
+    }
+
+    [Fact]
     public void Places_and_people_that_are_not_there()
     {
         Assert.Equal(
@@ -96,6 +111,26 @@ public class ChainsHoldTests
             .. sheet.Whereabouts,
             new(8, 1, 3, end, sheet.Where, Position.Gone, Harbour.On("2026-05-01"), RecordedDate.None, null, null),
             new(9, 1, 4, then, Position.Gone, Position.InPlace(Harbour.Drawer), Harbour.On("2026-06-01"), RecordedDate.None, null, null),
+        ],
+    };
+
+    private static Impression Missing(Impression sheet, string end, string then) => sheet with
+    {
+        Whereabouts =
+        [
+            .. sheet.Whereabouts,
+            new(8, 1, 3, end, sheet.Where, Position.Unknown, Harbour.On("2026-05-01"), RecordedDate.None, null, null),
+            new(9, 1, 4, then, Position.Unknown, then == "stolen" ? Position.Unknown : Position.InPlace(Harbour.Drawer), Harbour.On("2026-06-01"), RecordedDate.None, null, null),
+        ],
+    };
+
+    private static Impression Through(Impression sheet, string first, string second) => sheet with
+    {
+        Whereabouts =
+        [
+            .. sheet.Whereabouts,
+            new(8, 1, 3, first, sheet.Where, Position.With(Harbour.Maker), Harbour.On("2026-05-01"), RecordedDate.None, null, null),
+            new(9, 1, 4, second, Position.With(Harbour.Maker), Position.With(Harbour.Gallery), Harbour.On("2026-06-01"), RecordedDate.None, null, null),
         ],
     };
 

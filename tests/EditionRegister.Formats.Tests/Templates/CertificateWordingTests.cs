@@ -12,7 +12,7 @@ public sealed class CertificateWordingTests : IDisposable
     {
         var wording = CertificateWording.Load(overrideFolder: null);
 
-        Assert.Equal(21, CertificateWording.LabelKeys.Select(wording.Label).Distinct().Count());
+        Assert.Equal(24, CertificateWording.LabelKeys.Select(wording.Label).Distinct().Count());
         Assert.Equal(
             "This certificate records what the maker's register says on the day of issue. What a certificate for a print has to disclose is decided by local law, which differs from place to place; ask licensed advice where in doubt.",
             wording.Caution);
@@ -24,6 +24,17 @@ public sealed class CertificateWordingTests : IDisposable
         _own.Write("certificate.toml", Shipped().Replace("\"Artist\"", "\"Künstlerin\"", StringComparison.Ordinal));
 
         Assert.Equal("Künstlerin", CertificateWording.Load(_own.Path).Label("maker"));
+    }
+
+    [Fact]
+    public void A_file_written_before_there_were_sets_is_read_as_it_is()
+    {
+        var before = string.Join('\n', Shipped().Split('\n').Where(line => !line.StartsWith("altered =", StringComparison.Ordinal) && !line.StartsWith("set =", StringComparison.Ordinal) && !line.StartsWith("parts =", StringComparison.Ordinal)));
+        _own.Write("certificate.toml", before);
+
+        var wording = CertificateWording.Load(_own.Path);
+
+        Assert.Equal(["Altered on the sheet", "Set of prints", "Its parts"], [wording.Label("altered"), wording.Label("set"), wording.Label("parts")]);
     }
 
     [Fact]

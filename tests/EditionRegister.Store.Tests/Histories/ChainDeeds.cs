@@ -67,6 +67,8 @@ internal sealed class ChainDeeds(Known known, Draw draw)
                 ("from_state", State(before)), ("from_place", before?.First), ("from_holder", before?.Second),
                 ("to_state", link.State), ("to_place", link.First), ("to_holder", link.Second),
                 .. draw.Date("moved"), .. draw.Date("until"), ("rate", draw.NumberOrNull(0, 10_000)), ("note", draw.TextOrNull()),
+                ("agreement", draw.TextOrNull()), ("value", draw.WideOrNull()), ("value_currency", draw.Of("EUR", "JPY")),
+                ("show", known.Shows.Count > 0 ? draw.Of(known.Shows).Id : (long?)null),
             ]);
     }
 

@@ -29,9 +29,9 @@ public sealed class GeneratedHistoriesTests : IDisposable
     }
 
     [Fact]
-    public void A_generated_history_of_sixty_deeds_touches_every_table_and_every_fact()
+    public void A_generated_history_of_a_hundred_and_twenty_deeds_touches_every_table_and_every_fact()
     {
-        new GeneratedHistory(_register.Store, "sixty").Add(60);
+        new GeneratedHistory(_register.Store, "a hundred and twenty").Add(120);
 
         HashSet<string> said = [];
         EntryReader entry = new();

@@ -22,6 +22,11 @@ internal sealed class GeneratedHistory
         SheetDeeds sheets = new(known, _draw, chains);
         PaperDeeds papers = new(known, _draw, sheets);
         ShowDeeds shows = new(known, _draw);
+        BenchDeeds bench = new(known, _draw);
+        SortingTableDeeds table = new(known, _draw);
+        SetDeeds sets = new(known, _draw);
+        ConditionDeeds conditions = new(known, _draw);
+        StockDeeds stock = new(known, _draw);
 
         _plans =
         [
@@ -35,6 +40,10 @@ internal sealed class GeneratedHistory
             ("unscribe", sheets.Unscribe), ("put-right", chains.PutRight), ("take-back", chains.TakeBack), ("withdraw", papers.Withdraw), ("label", papers.Label), ("undo", papers.Undo),
             ("make-show", shows.Make), ("add-to-show", shows.Add), ("remove-from-show", shows.Remove), ("edit-show", shows.Edit), ("erase-show", shows.Erase),
             ("accept-finding", shows.Accept), ("take-acceptance-back", shows.TakeBack), ("erase-acceptance", shows.EraseAcceptance),
+            ("name-state", bench.NameState), ("give-matrix-code", bench.GiveCode), ("record-pass", bench.AddPass), ("edit-pass", bench.EditPass), ("follow", bench.Follow),
+            ("grade", table.Grade), ("link-sheets", table.Link), ("change-sheet", table.Change), ("entitle", sets.Entitle), ("make-set", sets.Make), ("collate", sets.Collate),
+            ("reserve", stock.Reserve), ("lift", stock.Lift), ("take-stock", stock.Take), ("add-picture", conditions.Show), ("take-picture-off", conditions.TakeOff),
+            ("grow-terms", conditions.GrowTerms), ("examine", conditions.Examine), ("erase-picture", conditions.ErasePicture),
         ];
         _notYet = [.. _plans];
     }

@@ -27,6 +27,16 @@ internal sealed class Known
 
     public List<(string Word, bool Leaves)> Moves { get; } = [("put-away", false), ("consigned", true), ("returned", false), ("lent", true)];
 
+    public List<string> Terms { get; } = ["foxing", "tear"];
+
+    public List<(KnownSheet Sheet, long Id)> Reservations { get; } = [];
+
+    public List<(long Work, long Id)> Pictures { get; } = [];
+
+    public HashSet<KnownSheet> InACopy { get; } = [];
+
+    public IEnumerable<KnownSheet> Here => Sheets.Where(sheet => !sheet.Gone);
+
     public IEnumerable<KnownPerson> Standing => People.Where(person => !person.Erased);
 }
 
@@ -50,6 +60,23 @@ internal sealed class KnownWork(long id)
     public List<KnownRun> Runs { get; } = [];
 
     public int Editions { get; set; }
+
+    /// <summary>The states of each of its matrices.</summary>
+    public Dictionary<long, List<long>> States { get; } = [];
+
+    public int Pictures { get; set; }
+
+    public bool IsSet { get; set; }
+}
+
+internal sealed class KnownPass(long id, KnownRun run, int? sheetsOut)
+{
+    public long Id { get; } = id;
+
+    public KnownRun Run { get; } = run;
+
+    /// <summary>How many sheets it gave, where all went through it and somebody counted.</summary>
+    public int? Out { get; } = sheetsOut;
 }
 
 internal sealed class KnownRun(long id, long work)
@@ -59,6 +86,8 @@ internal sealed class KnownRun(long id, long work)
     public long Work { get; } = work;
 
     public int Sheets { get; set; }
+
+    public List<KnownPass> Passes { get; } = [];
 }
 
 internal sealed class KnownEdition(long id, long work, bool whole)
@@ -86,6 +115,9 @@ internal sealed class KnownNumbering(long id, KnownEdition edition, bool inSize)
     public int? Size { get; set; }
 
     public List<KnownNumber> Numbers { get; } = [];
+
+    /// <summary>How many numbers are agreed to be somebody's.</summary>
+    public int Entitled { get; set; }
 }
 
 internal sealed class KnownNumber(long id, int ordinal)
@@ -107,7 +139,8 @@ internal sealed class KnownSheet(long id, long work)
 
     public bool Gone { get; set; }
 
-    public bool Shown { get; set; }
+    /// <summary>Another row speaks of it, so that undoing what made it would leave that row without it.</summary>
+    public bool Named { get; set; }
 
     public bool Numbered { get; set; }
 
@@ -128,6 +161,16 @@ internal sealed class KnownSheet(long id, long work)
     public List<long> Documents { get; } = [];
 
     public long? Certificate { get; set; }
+
+    public long? Grade { get; set; }
+
+    public HashSet<string> Links { get; } = [];
+
+    public int Changes { get; set; }
+
+    public int Reports { get; set; }
+
+    public bool Reserved { get; set; }
 }
 
 internal sealed class KnownShow(long id)

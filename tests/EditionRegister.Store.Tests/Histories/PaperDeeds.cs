@@ -63,7 +63,7 @@ internal sealed class PaperDeeds(Known known, Draw draw, SheetDeeds sheets)
         }
     } : null;
 
-    private static bool Untouched(KnownSheet sheet) => sheet.Documents.Count == 0 && !sheet.Shown;
+    private static bool Untouched(KnownSheet sheet) => sheet.Documents.Count == 0 && !sheet.Named;
 
     private static void Unset(Deed deed, string table, IEnumerable<long> ids)
     {

@@ -56,7 +56,8 @@ internal sealed class SheetDeeds(Known known, Draw draw, ChainDeeds chains)
     {
         sheet.SignedOrLeft = true;
         sheet.Edition?.Frozen = true;
-        writing.On(Root.Work(sheet.Work)).Set("impression", sheet.Id, ("signed", "yes"), ("signature", draw.TextOrNull()), ("condition", draw.TextOrNull()));
+        writing.On(Root.Work(sheet.Work)).Set("impression", sheet.Id, ("signed", "yes"), ("signature", draw.TextOrNull()), ("condition", draw.TextOrNull()),
+            ("variant", draw.TextOrNull()), ("dedication", draw.TextOrNull()));
     } : null;
 
     public Action<Writing>? Price() => One(_ => true) is { } sheet ? writing =>

@@ -22,7 +22,7 @@ internal sealed class ShowDeeds(Known known, Draw draw)
     {
         var deed = writing.On(Root.Show(show.Id));
         var id = deed.NewId("show_impression");
-        sheet.Shown = true;
+        sheet.Named = true;
         show.Rows.Add(sheet, id);
         deed.Set("show_impression", id, ("show", show.Id), ("impression", sheet.Id), ("ordinal", show.Rows.Count), ("standing", "listed"));
     } : null;

@@ -82,7 +82,7 @@ internal sealed class WorkDeeds(Known known, Draw draw)
             "work", id,
             [
                 ("title", state == "given" ? draw.Text() : FactValue.Null), ("title_state", state), ("maker_state", draw.Of("named", "unknown")),
-                .. draw.Date("year"), ("technique", draw.TextOrNull()), ("note", draw.TextOrNull()),
+                .. draw.Date("year"), ("technique", draw.TextOrNull()), ("note", draw.TextOrNull()), ("worked_over", SheetOrNull(_ => true)),
             ]);
     }
 
@@ -98,6 +98,8 @@ internal sealed class WorkDeeds(Known known, Draw draw)
                 ("started", draw.NumberOrNull(0, 90)), ("spoiled", draw.NumberOrNull(0, 9)), ("unused", draw.NumberOrNull(0, 9)), ("held_out", draw.NumberOrNull(0, 9)),
                 ("image_height", draw.NumberOrNull(1, 900_000)), ("image_width", draw.NumberOrNull(1, 900_000)),
                 ("sheet_height", draw.NumberOrNull(1, 900_000)), ("sheet_width", draw.NumberOrNull(1, 900_000)), ("note", draw.TextOrNull()),
+                ("cut_into", draw.NumberOrNull(1, 4)), ("made_of", draw.NumberOrNull(1, 4)), .. draw.Date("ready"),
+                ("posthumous", draw.Of("yes", "no", "unknown")), ("cancellation_proof", draw.YesNo()),
             ]);
     }
 
@@ -107,5 +109,22 @@ internal sealed class WorkDeeds(Known known, Draw draw)
             ("work", work.Id), ("what", draw.Of("block", "plate", "stone", "screen", "stencil", "other")), ("material", draw.TextOrNull()),
             ("reduction", draw.Of("yes", "no", "unknown")), .. draw.Date("made"),
             ("fate", draw.Of("undecided", "cut-away-in-printing", "cancelled", "lost", "unknown")), .. draw.Date("fate_date", "fate"), ("fate_note", draw.TextOrNull()),
+            ("part", draw.Text()), ("place", known.Places.Count > 0 ? draw.Of(known.Places) : (long?)null),
+            ("keeper", known.People.Count > 0 ? draw.Of(known.People).Id : (long?)null), ("fate_proof", SheetOrNull(sheet => sheet.Work == work.Id)),
         ]);
+
+    private long? SheetOrNull(Func<KnownSheet, bool> which)
+    {
+        var sheets = known.Here.Where(which).ToList();
+
+        if (sheets.Count == 0 || draw.Chance(60))
+        {
+            return null;
+        }
+
+        var sheet = draw.Of(sheets);
+        sheet.Named = true;
+
+        return sheet.Id;
+    }
 }

@@ -142,7 +142,7 @@ public sealed class MissingValuesTests(TamperingTests.Once once) : IClassFixture
             ["titles"] = reader => Assert.All(titles, title => Assert.NotNull(reader.WorksTitled(title))),
             ["editions' work"] = reader => Assert.All(Enumerable.Range(1, 4), edition => Assert.True(reader.EditionsWork(edition) is not < 0)),
             ["batches"] = reader => Assert.All(sha, hash => Assert.True(reader.BatchOf(hash) is not < 0)),
-            ["read in"] = reader => Assert.False(reader.ReadInStands(99_999)),
+            ["batch"] = reader => Assert.Null(reader.StandingBatch(99_999)),
             ["shows"] = reader => Assert.All(reader.Shows(), show => Assert.NotNull(reader.Show(show.Id)?.ShownName + string.Concat(reader.WorksShownIn(show.Id)))),
             ["listings"] = reader => Assert.True(reader.ShowListing(1) is not { Show: < 0 }),
             ["acceptances"] = reader => Assert.All(reader.Acceptances(), one => Assert.NotEqual("", one.Value.Reason)),

@@ -36,11 +36,11 @@ internal static class LogbookFixture
 
     /// <summary>Every register table in canonical form. Derived facts stay out: how text is folded for searching may be bettered.</summary>
     public static string Content(SqliteConnection connection) =>
-        string.Concat(FactCatalogue.Tables.Where(table => table.Since <= Schema.FormOf(connection)).SelectMany(table => Rows(connection, table)).Select(row => row + "\n"));
+        string.Concat(FactCatalogue.Tables.Where(table => table.Since <= Schema.FormOf(connection)).SelectMany(table => Rows(connection, table, Schema.FormOf(connection))).Select(row => row + "\n"));
 
-    private static IEnumerable<string> Rows(SqliteConnection connection, FactTable table)
+    private static IEnumerable<string> Rows(SqliteConnection connection, FactTable table, int form)
     {
-        var facts = table.Facts.Where(fact => fact.Keeping != Keeping.Derived).Select(fact => fact.Name).ToList();
+        var facts = table.Facts.Where(fact => fact.Keeping != Keeping.Derived && fact.Since <= form).Select(fact => fact.Name).ToList();
         using var command = connection.Command($"SELECT id, v, {string.Join(", ", facts)} FROM {table.Name} ORDER BY id");
         using var reader = command.ExecuteReader();
         CanonicalWriter row = new();

@@ -11,6 +11,10 @@ public sealed class GuardsTests : IDisposable
     private const string Standing = "guard: only a kept sheet, or one held out as a proof, bears a number";
     private const string NotToBeHad = "guard: that number is void, never printed or elsewhere";
     private const string OneSheet = "guard: a code belongs to one sheet for ever";
+    private const string Once = "guard: a code is given once";
+    private const string OneMatrix = "guard: a code belongs to one matrix for ever";
+    private const string MoreThanGiven = "guard: a pass takes in no more sheets than the one before gave";
+    private const string Unbalanced = "CHECK constraint failed: sheets_in + added = sheets_out + spoiled + held_out";
     private const string ForeignKey = "FOREIGN KEY constraint failed";
 
     private readonly TempRegister _register = new();
@@ -126,6 +130,57 @@ public sealed class GuardsTests : IDisposable
     [InlineData("UPDATE impression SET code = '7KQ4M2X4', v = @v WHERE id = 1", "UNIQUE constraint failed: impression.code")]
     [InlineData("UPDATE impression SET code = '7KQ4M2X9', v = @v WHERE id = 1", ForeignKey)]
     public void A_code_is_never_used_for_another_sheet(string sql, string message) => Refuses(sql, message);
+
+    [Theory]
+    [InlineData("INSERT INTO matrix_code (code, matrix, v) VALUES ('7KQ4M2X3', 1, @v)", Once)]
+    [InlineData("INSERT INTO matrix_code (code, matrix, v) VALUES ('7KQ4M2XA', 1, @v)", Once)]
+    [InlineData("PRAGMA recursive_triggers=OFF; INSERT OR REPLACE INTO matrix_code (code, matrix, v) VALUES ('7KQ4M2XA', 1, @v)", Once)]
+    [InlineData("INSERT INTO code (code, sheet, v) VALUES ('7KQ4M2XA', 9, @v)", Once)]
+    [InlineData("UPDATE matrix_code SET matrix = 2, v = @v", OneMatrix)]
+    [InlineData("UPDATE matrix_code SET code = '7KQ4M2XB', v = @v", OneMatrix)]
+    [InlineData("DELETE FROM matrix_code", OneMatrix)]
+    public void A_code_is_given_once_whether_to_a_sheet_or_a_matrix(string sql, string message) => Refuses(sql, message);
+
+    [Theory]
+    [InlineData("INSERT INTO pass (run, ordinal, kind, side, reach, sheets_in, v) VALUES (1, 2, 'printed', 'recto', 'all', 9, @v)", MoreThanGiven)]
+    [InlineData("INSERT INTO pass (run, ordinal, kind, side, reach, sheets_in, v) VALUES (1, 2, 'printed', 'recto', 'some', 9, @v)", MoreThanGiven)]
+    [InlineData("INSERT INTO pass (run, ordinal, kind, side, reach, sheets_in, v) VALUES (1, 2, 'printed', 'recto', 'all', 8, @v); UPDATE pass SET sheets_in = 9, v = @v WHERE ordinal = 2", MoreThanGiven)]
+    [InlineData("UPDATE pass SET sheets_out = 9, v = @v", Unbalanced)]
+    [InlineData("UPDATE pass SET added = 1, v = @v", Unbalanced)]
+    [InlineData("UPDATE pass SET spoiled = 0, v = @v", Unbalanced)]
+    [InlineData("INSERT INTO pass (run, ordinal, kind, side, reach, sheets_in, added, sheets_out, spoiled, held_out, v) VALUES (1, 2, 'printed', 'recto', 'all', 8, 0, 8, 1, 0, @v)", Unbalanced)]
+    public void A_pass_balances_and_takes_no_more_sheets_than_it_was_given(string sql, string message) => Refuses(sql, message);
+
+    [Fact]
+    public void A_pass_takes_what_it_was_given_and_where_nobody_counted_or_only_some_went_through_nothing_is_asked()
+    {
+        using var connection = SqliteFile.OpenToWrite(_register.Folder.Database);
+
+        foreach (var (ordinal, reach, taken) in new[] { (2, "some", "8"), (3, "all", "99"), (4, "all", "NULL"), (5, "all", "40") })
+        {
+            var made = connection.Run(
+                $"INSERT INTO pass (run, ordinal, kind, side, reach, sheets_in, v) VALUES (1, {ordinal}, 'printed', 'recto', '{reach}', {taken}, (SELECT max(n) FROM logbook))");
+
+            Assert.Equal(1, made);
+        }
+    }
+
+    [Theory]
+    [InlineData("INSERT INTO set_sheet (copy, sheet, standing, v) VALUES (1, 3, 'in', @v)", "UNIQUE constraint failed: set_sheet.sheet")]
+    [InlineData("INSERT INTO set_sheet (copy, sheet, standing, v) VALUES (1, 3, 'taken-out', @v); UPDATE set_sheet SET standing = 'in', v = @v", "UNIQUE constraint failed: set_sheet.sheet")]
+    [InlineData("INSERT INTO set_sheet (copy, sheet, standing, v) VALUES (2, 2, 'in', @v)", "CHECK constraint failed: copy <> sheet")]
+    [InlineData("INSERT INTO reservation (impression, standing, v) VALUES (2, 'standing', @v)", "UNIQUE constraint failed: reservation.impression")]
+    [InlineData("INSERT INTO reservation (impression, standing, v) VALUES (2, 'lifted', @v); UPDATE reservation SET standing = 'standing', v = @v", "UNIQUE constraint failed: reservation.impression")]
+    [InlineData("INSERT INTO sheet_link (impression, kind, other, v) VALUES (4, 'ghost-of', 2, @v)", "UNIQUE constraint failed: sheet_link.impression, sheet_link.kind")]
+    [InlineData("INSERT INTO grade (impression, against, v) VALUES (1, 'unknown', @v)", "UNIQUE constraint failed: grade.impression")]
+    [InlineData("UPDATE grade SET inking = 6, v = @v", "CHECK constraint failed: inking BETWEEN 1 AND 5")]
+    [InlineData("UPDATE picture SET sha256 = 'short', v = @v", "CHECK constraint failed: length(sha256) = 64")]
+    [InlineData("UPDATE picture SET media = 'image/svg+xml', v = @v", "CHECK constraint failed: media IN")]
+    [InlineData("UPDATE entitlement SET last = 0, v = @v", "CHECK constraint failed: last >= first")]
+    [InlineData("INSERT INTO condition_remark (report, ordinal, term, v) VALUES (1, 2, 'sad', @v)", ForeignKey)]
+    [InlineData("UPDATE print_run SET posthumous = 'perhaps', v = @v", "CHECK constraint failed: posthumous IN")]
+    [InlineData("UPDATE impression SET after_pass = 99, v = @v WHERE id = 1", ForeignKey)]
+    public void A_sheet_lies_in_one_copy_and_is_put_by_once(string sql, string message) => Refuses(sql, message);
 
     [Theory]
     [InlineData("INSERT INTO document (kind, impression, serial, issued, standing, v) VALUES ('certificate', 1, 'C-0002', '2026', 'valid', @v)", "UNIQUE constraint failed: document.impression")]

@@ -7,7 +7,7 @@ using Microsoft.Extensions.Time.Testing;
 
 namespace EditionRegister.Store.Tests.Sqlite;
 
-/// <summary>A register file made by the program of the first form, in the hands of this one.</summary>
+/// <summary>Register files made by the programs of the first and of the second form, in the hands of this one.</summary>
 public sealed class UpgradeTests : IDisposable
 {
     private readonly TempFolder _folder = new();
@@ -18,30 +18,48 @@ public sealed class UpgradeTests : IDisposable
     public UpgradeTests()
     {
         _register = new RegisterFolder(_folder.Path);
-        File.Copy(LogbookFixturePath(), _register.Database);
         FakeTimeProvider time = new(new DateTimeOffset(2027, 1, 9, 8, 30, 0, TimeSpan.Zero));
         _store = new RegisterStore(_register, new Surroundings(time, new SeededRandomness("upgrade"), _said.Add), () => 1);
     }
 
+    public static TheoryData<int> Older => [1, 2];
+
     public void Dispose() => _folder.Dispose();
 
-    [Fact]
-    public void An_older_register_is_read_and_checked_as_it_is()
+    [Theory]
+    [MemberData(nameof(Older))]
+    public void An_older_register_is_read_and_checked_as_it_is(int form)
     {
+        Take(form);
         var before = File.ReadAllBytes(_register.Database);
 
-        var works = _store.Read(reader => reader.Works().Count());
+        var works = _store.Read(reader => reader.Works().Select(work => work.Impressions.Count).ToList());
         var findings = _store.Check(_ => []).ToList();
 
-        Assert.Equal(6, works);
+        Assert.Equal(6, works.Count);
         Assert.Empty(findings);
         Assert.Equal(before, File.ReadAllBytes(_register.Database));
         Assert.Empty(_said);
     }
 
     [Fact]
-    public void The_guards_of_its_own_form_are_checked_too()
+    public void A_show_and_an_accepted_finding_of_the_second_form_are_still_read_after_the_upgrade()
     {
+        Take(2);
+        var (shows, accepted) = (Count("show_impression"), Count("accepted_finding"));
+
+        AddPlace("Attic");
+
+        Assert.Equal((5, 1), (shows, accepted));
+        Assert.Equal((5, 1), (Count("show_impression"), Count("accepted_finding")));
+    }
+
+    [Theory]
+    [MemberData(nameof(Older))]
+    public void The_guards_of_its_own_form_are_checked_too(int form)
+    {
+        Take(form);
+
         using (var connection = Unguarded())
         {
             connection.Run("DROP TRIGGER person_names_its_entry_when_made");
@@ -50,34 +68,86 @@ public sealed class UpgradeTests : IDisposable
         Assert.Equal(["The trigger person_names_its_entry_when_made is missing."], _store.Check(_ => []).Select(finding => finding.Message));
     }
 
-    [Fact]
-    public void The_first_deed_upgrades_it_and_loses_nothing()
+    [Theory]
+    [MemberData(nameof(Older))]
+    public void The_first_deed_upgrades_it_and_loses_nothing(int form)
     {
-        var before = Rows();
+        Take(form);
+        var columns = Columns();
+        var before = Rows(columns);
         var entries = _store.Read(reader => reader.Head.N);
 
         AddPlace("Attic");
 
-        var changed = Rows().Except(before).Select(row => row.Split(':')[0]).Distinct();
-        var lost = before.Except(Rows()).ToList();
-        Assert.Equal(["frontier", "logbook", "place", "register", "sealed", "sqlite_sequence"], changed.Order(StringComparer.Ordinal));
-        Assert.All(lost, row => Assert.True(row.StartsWith("register:", StringComparison.Ordinal) || row.StartsWith("frontier:", StringComparison.Ordinal) || row.StartsWith("sqlite_sequence:", StringComparison.Ordinal), row));
+        var after = Rows(columns);
+        Assert.Equal(
+            ["frontier", "logbook", "move_kind", "place", "register", "sealed", "sqlite_sequence"],
+            after.Except(before).Select(TableOf).Distinct().Order(StringComparer.Ordinal));
+        Assert.Equal(["frontier", "register", "sqlite_sequence"], before.Except(after).Select(TableOf).Distinct().Order(StringComparer.Ordinal));
         Assert.Empty(_store.Check(_ => []));
-        var upgrade = _store.Read(reader => reader.Entry(entries + 1))!;
-        Assert.Equal(("upgrade-register", "register/1"), (upgrade.Deed, upgrade.Root));
-        Assert.Contains("\"set\":[[\"register\",1,{\"schema\":2}]]", upgrade.Body, StringComparison.Ordinal);
         Assert.Equal(entries + 2, _store.Read(reader => reader.Head.N));
     }
 
-    [Fact]
-    public void A_copy_of_it_as_it_was_is_kept_for_its_owner_and_said_where()
+    [Theory]
+    [MemberData(nameof(Older))]
+    public void Every_column_that_came_with_it_is_null_in_every_row_that_was_there(int form)
     {
+        Take(form);
+        var older = Columns();
+
+        AddPlace("Attic");
+
+        var filled = Columns()
+            .Where(table => older.ContainsKey(table.Key))
+            .SelectMany(table => table.Value.Except(older[table.Key]).Select(column => (Table: table.Key, Column: column)))
+            .ToDictionary(added => $"{added.Table}.{added.Column}", added => Number($"SELECT count({added.Column}) FROM {added.Table}"));
+        Assert.Equal(24, filled.Count);
+        Assert.All(filled, column => Assert.Equal(0, column.Value));
+    }
+
+    [Theory]
+    [MemberData(nameof(Older))]
+    public void The_entry_of_the_upgrade_says_the_form_and_the_words_the_lists_lacked(int form)
+    {
+        Take(form);
+        var entries = _store.Read(reader => reader.Head.N);
+
+        AddPlace("Attic");
+
+        var upgrade = _store.Read(reader => reader.Entry(entries + 1))!;
+        Assert.Equal(("upgrade-register", "register/1"), (upgrade.Deed, upgrade.Root));
+        Assert.Contains("\"set\":[[\"register\",1,{\"schema\":3}],[\"move_kind\",", upgrade.Body, StringComparison.Ordinal);
+        Assert.Contains("{\"chain\":\"whereabouts\",\"leaves\":\"yes\",\"name\":\"consigned further\",\"word\":\"sub-consigned\"}", upgrade.Body, StringComparison.Ordinal);
+        Assert.All(Domain.Conditions.ConditionTerm.All, term => Assert.Contains($"\"word\":\"{term.Word}\"", upgrade.Body, StringComparison.Ordinal));
+        Assert.Equal(Domain.Conditions.ConditionTerm.All.Count, Count("condition_term"));
+        Assert.Equal(Domain.Chains.MoveKind.All.Count, Count("move_kind"));
+    }
+
+    [Theory]
+    [MemberData(nameof(Older))]
+    public void Its_tables_are_then_word_for_word_those_of_a_register_made_new(int form)
+    {
+        Take(form);
+        using TempRegister fresh = new();
+
+        AddPlace("Attic");
+
+        using var upgraded = SqliteFile.OpenToRead(_register.Database);
+        using var made = SqliteFile.OpenToRead(fresh.Folder.Database);
+        Assert.Equal(Schema.AsFound(made), Schema.AsFound(upgraded));
+    }
+
+    [Theory]
+    [MemberData(nameof(Older))]
+    public void A_copy_of_it_as_it_was_is_kept_for_its_owner_and_said_where(int form)
+    {
+        Take(form);
         var before = Dump.Of(_register.Database);
 
         AddPlace("Attic");
 
-        var copy = Path.Combine(_register.Backups, "form-1-20270109T083000Z.db");
-        Assert.Equal([$"This register was of an older form and has been upgraded to form 2; the file as it was is kept at {copy}."], _said);
+        var copy = Path.Combine(_register.Backups, $"form-{form}-20270109T083000Z.db");
+        Assert.Equal([$"This register was of an older form and has been upgraded to form 3; the file as it was is kept at {copy}."], _said);
         Assert.Equal([copy], Directory.GetFiles(_register.Backups));
         Assert.Equal(before, Dump.Of(copy));
 
@@ -92,9 +162,11 @@ public sealed class UpgradeTests : IDisposable
         Assert.Empty(new RegisterStore(kept, Surroundings.Usual).Check(_ => []));
     }
 
-    [Fact]
-    public void The_second_deed_upgrades_nothing()
+    [Theory]
+    [MemberData(nameof(Older))]
+    public void The_second_deed_upgrades_nothing(int form)
     {
+        Take(form);
         AddPlace("Attic");
 
         AddPlace("Cellar");
@@ -103,9 +175,11 @@ public sealed class UpgradeTests : IDisposable
         Assert.Single(Directory.GetFiles(_register.Backups));
     }
 
-    [Fact]
-    public void A_deed_that_is_refused_leaves_the_form_as_it_was()
+    [Theory]
+    [MemberData(nameof(Older))]
+    public void A_deed_that_is_refused_leaves_the_form_as_it_was(int form)
     {
+        Take(form);
         var before = Dump.Of(_register.Database);
 
         Assert.Throws<RefusedException>(() => _store.Write<bool>("nothing", _ => throw new RefusedException("no", "No.")));
@@ -115,9 +189,11 @@ public sealed class UpgradeTests : IDisposable
         Assert.Empty(_said);
     }
 
-    [Fact]
-    public void Where_no_copy_can_be_made_nothing_is_upgraded()
+    [Theory]
+    [MemberData(nameof(Older))]
+    public void Where_no_copy_can_be_made_nothing_is_upgraded(int form)
     {
+        Take(form);
         var before = Dump.Of(_register.Database);
         File.WriteAllText(_register.Backups, "a file where the folder should be");
 
@@ -127,9 +203,11 @@ public sealed class UpgradeTests : IDisposable
         Assert.Equal(before, Dump.Of(_register.Database));
     }
 
-    [Fact]
-    public void A_window_that_still_reads_sees_the_register_as_it_was_and_then_as_it_is()
+    [Theory]
+    [MemberData(nameof(Older))]
+    public void A_window_that_still_reads_sees_the_register_as_it_was_and_then_as_it_is(int form)
     {
+        Take(form);
         using var window = SqliteFile.OpenToRead(_register.Database);
         Reading.Reader reader = new(window);
         window.Run("BEGIN");
@@ -145,9 +223,11 @@ public sealed class UpgradeTests : IDisposable
         Assert.Equal(6, reader.Works().Count());
     }
 
-    [Fact]
-    public void A_program_killed_before_the_end_leaves_the_old_form()
+    [Theory]
+    [MemberData(nameof(Older))]
+    public void A_program_killed_before_the_end_leaves_the_old_form(int form)
     {
+        Take(form);
         var before = Dump.Of(_register.Database);
         using (var connection = SqliteFile.OpenToWrite(_register.Database))
         {
@@ -166,6 +246,7 @@ public sealed class UpgradeTests : IDisposable
     [Fact]
     public async Task A_program_that_waited_while_a_newer_one_upgraded_it_refuses()
     {
+        Take(2);
         using var newer = SqliteFile.OpenToWrite(_register.Database);
         newer.Run("BEGIN IMMEDIATE");
         TaskCompletionSource waits = new();
@@ -180,9 +261,11 @@ public sealed class UpgradeTests : IDisposable
         Assert.Equal("register-newer", Assert.Throws<RefusedException>(() => _store.Read(reader => reader.Head)).Name);
     }
 
-    [Fact]
-    public void An_upgraded_register_is_made_again_from_its_logbook_and_an_older_one_in_its_own_form()
+    [Theory]
+    [MemberData(nameof(Older))]
+    public void An_upgraded_register_is_made_again_from_its_logbook_and_an_older_one_in_its_own_form(int form)
     {
+        Take(form);
         var older = _folder.File("older.db");
         var newer = _folder.File("newer.db");
         var before = Dump.Of(_register.Database);
@@ -195,14 +278,16 @@ public sealed class UpgradeTests : IDisposable
         Assert.Equal(Dump.Of(_register.Database), Dump.Of(newer));
     }
 
-    [Fact]
-    public void A_register_that_says_an_older_form_than_it_has_is_not_upgraded_over()
+    [Theory]
+    [MemberData(nameof(Older))]
+    public void A_register_that_says_an_older_form_than_it_has_is_not_upgraded_over(int form)
     {
+        Take(form);
         AddPlace("Attic");
 
         using (var connection = Unguarded())
         {
-            connection.Run("DROP TRIGGER register_names_its_entry_when_changed; UPDATE register SET schema = 1");
+            connection.Run("DROP TRIGGER register_names_its_entry_when_changed; UPDATE register SET schema = " + form);
         }
 
         var refused = Assert.Throws<RefusedException>(() => AddPlace("Cellar"));
@@ -211,7 +296,25 @@ public sealed class UpgradeTests : IDisposable
         Assert.Contains(_store.Check(_ => []), finding => finding.Rule == "TablesAgreeWithLogbook");
     }
 
-    private static string LogbookFixturePath() => Logbook.LogbookFixture.Path("register-0001.db");
+    private static string TableOf(string row) => row.Split(':')[0];
+
+    private void Take(int form)
+    {
+        File.Copy(Logbook.LogbookFixture.Path($"register-000{form}.db"), _register.Database);
+
+        // A file copied by SQLite's backup has lost the setting that every register is made with.
+        using var connection = Unguarded();
+        connection.Run("PRAGMA journal_mode=WAL");
+    }
+
+    private long Number(string sql)
+    {
+        using var connection = SqliteFile.OpenToRead(_register.Database);
+
+        return connection.Number(sql);
+    }
+
+    private long Count(string table) => Number($"SELECT count(*) FROM {table}");
 
     private void AddPlace(string name) => _store.Write("record-place", writing =>
     {
@@ -221,14 +324,20 @@ public sealed class UpgradeTests : IDisposable
         return true;
     });
 
-    /// <summary>Every row of the tables that the first form had.</summary>
-    private List<string> Rows()
+    /// <summary>Every table as it stands, with its columns.</summary>
+    private Dictionary<string, List<string>> Columns()
     {
         using var connection = SqliteFile.OpenToRead(_register.Database);
 
-        return [.. Dump.Tables(connection)
-            .Where(table => FactCatalogue.Find(table) is not { Since: > 1 })
-            .SelectMany(table => Dump.Of(connection, table).Split('\n', StringSplitOptions.RemoveEmptyEntries))];
+        return Dump.Tables(connection).ToDictionary(table => table, table => Dump.Columns(connection, table));
+    }
+
+    /// <summary>Every row of the tables given, as far as the columns given go.</summary>
+    private List<string> Rows(Dictionary<string, List<string>> columns)
+    {
+        using var connection = SqliteFile.OpenToRead(_register.Database);
+
+        return [.. columns.SelectMany(table => Dump.Rows(connection, table.Key, table.Value))];
     }
 
     private SqliteConnection Unguarded()

@@ -87,7 +87,7 @@ public sealed class PeoplePageTests
         Assert.Equal("Mira Tolland is in the address book already, as 1. Nothing was changed. If this is somebody else of the same name, say so; on the command line with --another.", house.Form.Problem);
         await house.FillAsync(("A namesake", "yes"));
 
-        Assert.Equal("mira tolland recorded as person 10; in public “mira tolland”.", house.Message);
+        Assert.Equal("mira tolland recorded as person 13; in public “mira tolland”.", house.Message);
     }
 
     [Fact]

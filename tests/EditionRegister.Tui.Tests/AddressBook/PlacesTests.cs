@@ -37,7 +37,7 @@ public sealed class PlacesTests
     public async Task Enter_goes_inside_and_then_to_a_sheet()
     {
         await using var house = await TestHouse.OnDemoAsync();
-        await house.PressAsync("7", "v", "Enter", "Enter");
+        await house.PressAsync("7", "v", "Enter", "Down", "Enter");
         Assert.Equal("Plan chest", house.House.Page.Title);
 
         await house.PressAsync("End", "Enter");
@@ -49,13 +49,13 @@ public sealed class PlacesTests
     public async Task A_place_is_recorded_inside_another_with_keeper_and_note()
     {
         await using var house = await TestHouse.OnDemoAsync();
-        await house.PressAsync("7", "v", "Down", "n");
+        await house.PressAsync("7", "v", "Down", "Down", "n");
         Assert.Equal("Studio › Plan chest", house.Form["Inside"]);
 
         await house.FillAsync(("Name", "Drawer 3"), ("Kept by", "joost"), ("Note", "large papers"));
 
-        Assert.Equal("Place 8 recorded: Studio › Plan chest › Drawer 3.", house.Message);
-        var place = house.Register.LookAround.Book().Places[8];
+        Assert.Equal("Place 11 recorded: Studio › Plan chest › Drawer 3.", house.Message);
+        var place = house.Register.LookAround.Book().Places[11];
         Assert.Equal((2, "large papers"), (place.Keeper, place.Note));
     }
 

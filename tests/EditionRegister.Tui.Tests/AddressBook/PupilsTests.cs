@@ -33,13 +33,14 @@ public sealed class PupilsTests
     public async Task Codes_go_on_above_the_highest_and_one_that_is_typed_stays()
     {
         await using var house = await TestHouse.OnDemoAsync();
+        var before = house.Register.LookAround.Book().People.Count;
         await house.PressAsync("7", "p");
 
         await house.FillAsync(("Class", "8B"), ("Name", "Ivo Lund"));
         await house.FillAsync(("Name", "Una Fell"), ("Class code", "8B-40"));
         await house.FillAsync(("Name", "Sol Brack"));
 
-        Assert.Equal(["8B-18", "8B-40", "8B-41"], house.Register.LookAround.Book().People.Values.Where(person => person.Id > 9).OrderBy(person => person.Id).Select(person => person.ClassCode));
+        Assert.Equal(["8B-18", "8B-40", "8B-41"], house.Register.LookAround.Book().People.Values.Where(person => person.Id > before).OrderBy(person => person.Id).Select(person => person.ClassCode));
     }
 
     [Fact]
@@ -57,12 +58,13 @@ public sealed class PupilsTests
     public async Task A_pupil_known_already_is_refused_and_the_form_stays()
     {
         await using var house = await TestHouse.OnDemoAsync();
+        var before = house.Register.LookAround.Book().People.Count;
         await house.PressAsync("7", "p");
 
         await house.FillAsync(("Class", "8B"), ("Name", "Tam Birdseye"));
 
         Assert.Equal("Tam Birdseye is in the address book already, as 8. Nothing was changed. If this is somebody else of the same name, say so; on the command line with --another.", house.Form.Problem);
-        Assert.Equal(9, house.Register.LookAround.Book().People.Count);
+        Assert.Equal(before, house.Register.LookAround.Book().People.Count);
     }
 
     [Fact]

@@ -83,7 +83,7 @@ public sealed class DeclarationTests
     [Theory]
     [InlineData("twelve", "“twelve” is no numbering. Nothing was changed. Write its first and last number, with the mark before them: 1-12, A/P I-II, H.C. A-C, B.A.T., or open.")]
     [InlineData("3-12", "Every numbering begins at one, and “3-12” does not. Nothing was changed. Write it from one to its size, as in 1-12.")]
-    [InlineData("", "Numberings is needed: such as 1-12, A/P I-II, B.A.T. – or 12 for 1-12 – or open.")]
+    [InlineData("", "Numberings is needed: such as 1-12, deluxe: I-X, A/P I-II, B.A.T. – or 12 – or open.")]
     public async Task What_is_no_numbering_is_said_in_the_form(string typed, string said)
     {
         await using var house = await FormAsync();
@@ -102,7 +102,7 @@ public sealed class DeclarationTests
 
         await house.PressAsync("y");
 
-        Assert.Equal("“Harbour” has an edition already. Nothing was changed. A second edition must be disclosed as one: say so with --second.", house.Message);
+        Assert.Equal("“Harbour” has an edition already. Nothing was changed. A second edition must be disclosed as one: say so with --rank later, or with --rank restrike or posthumous where it is one.", house.Message);
     }
 
     private static async Task<TestHouse> FormAsync()

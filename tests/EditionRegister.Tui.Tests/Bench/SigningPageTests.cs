@@ -61,7 +61,7 @@ public sealed class SigningPageTests
     {
         await using var house = await SigningAsync();
 
-        await house.PressAsync("m");
+        await house.PressAsync("m", "r");
         await house.FillAsync(("Number as it stands there", "1/14"));
 
         var sheet = house.Register.LookAround.Work(1).Impressions[0];
@@ -111,6 +111,27 @@ public sealed class SigningPageTests
         Assert.Equal([2, 3, 4, null, 1, null, null, 1], house.Register.LookAround.Work(1).Impressions.Select(sheet => sheet.Number));
         await house.PressAsync("u");
         Assert.Equal("The number of 5 sheets taken back.", house.Message);
+    }
+
+    [Fact]
+    public async Task A_slip_put_right_on_the_sheet_is_another_record_and_the_sheet_waits_to_be_signed()
+    {
+        await using var house = await SigningAsync();
+
+        await house.PressAsync("m");
+        var choice = Assert.IsType<EditionRegister.Tui.Asking.Choice>(house.House.Asking);
+        Assert.Equal(
+            "r the slip stands there: record what is on the sheet, a it was put right: record the change on the sheet",
+            string.Join(", ", choice.Among.Select(one => $"{one.Key} {one.Shown}")));
+        await house.PressAsync("a");
+        await house.FillAsync(("Stood there", "1/5"), ("Why", "slip of the pencil"));
+
+        var sheet = house.Register.LookAround.Work(1).Impressions[0];
+        Assert.Equal($"The number on {sheet.ShownCode} was “1/5” and is “1/4”, 2027-03-01: changed on the sheet itself.", house.Message);
+        Assert.Equal(("1/4", "no", "1/5"), (sheet.Pencilled, sheet.Signed, sheet.Changes.Single().Was));
+        await house.PressAsync("y");
+        Assert.Equal(["yes", "no", "no", "no", "no"], Signed(house));
+        Assert.Empty(house.Bugs);
     }
 
     private static async Task<TestHouse> SigningAsync()

@@ -1,3 +1,5 @@
+using EditionRegister.Domain.Words;
+
 namespace EditionRegister.Tui.Tests.Bench;
 
 /// <summary>Sorting the dry pulls with one finger.</summary>
@@ -98,6 +100,21 @@ public sealed class SortingPageTests
         Assert.Equal(
             "m misregistration, s slur, u smudge, e set-off, n under-inked, f filled in, v uneven, c crease, t tear, i fingerprint, a stain, o foul biting, l lint, k set askew, w wrong paper, h another fault",
             string.Join(", ", choice.Among.Select(one => $"{one.Key} {one.Shown}")));
+    }
+
+    [Fact]
+    public async Task A_fault_of_the_registers_own_is_picked_like_the_others()
+    {
+        await using var house = await OnTheBench.WithPullsAsync();
+        house.Register.AddFault.Run(new NewFault("ghosting", "ghosting"));
+        await house.PressAsync("2", "Enter", "o", "x");
+        var choice = Assert.IsType<EditionRegister.Tui.Asking.Choice>(house.House.Asking);
+        Assert.Equal("g ghosting", $"{choice.Among[^1].Key} {choice.Among[^1].Shown}");
+
+        await house.PressAsync("g", "Left");
+
+        Assert.Equal("left-out ghosting", Sorted(house)[0]);
+        Assert.Contains("left out, ghosting", house.Screen(), StringComparison.Ordinal);
     }
 
     private static async Task<TestHouse> SortingAsync()

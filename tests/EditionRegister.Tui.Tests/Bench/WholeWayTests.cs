@@ -18,7 +18,7 @@ public sealed class WholeWayTests
         BenchScreens.Are(house, "work-new");
         await house.PressAsync("b");
         await house.FillAsync(("What it is", "block"), ("Material", "linoleum"), ("Reduction", "yes"), ("Made", "2026-01"));
-        Assert.Equal("Block 1 of “Harbour” recorded, a reduction.", house.Message);
+        Assert.Equal($"Block 1 of “Harbour” recorded, a reduction; its code is {house.Register.LookAround.Work(1).Matrices[0].ShownCode}.", house.Message);
         await house.PressAsync("n");
         await house.FillAsync(("Sheets started", "6"), ("Spoiled", "1"), ("Unused", "1"), ("Paper", "Hosho 60 g"), ("Image size", "300 x 225"), ("Where the pile lies", "Studio › Drawer 1"), ("That place is", "new"));
         Assert.Equal("Print run 1 of “Harbour” recorded: 6 started = 1 unused + 1 spoiled + 4 in the pile.", house.Message);

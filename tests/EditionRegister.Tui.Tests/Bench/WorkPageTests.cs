@@ -94,7 +94,7 @@ public sealed class WorkPageTests
     public async Task The_fate_of_the_block_is_stated_with_a_caution_and_can_be_taken_back()
     {
         await using var house = await OnTheBench.WithPullsAsync();
-        await house.PressAsync("2", "Enter", "Down", "Enter");
+        await house.PressAsync("2", "Enter", "Down", "f");
         Assert.StartsWith("What was cancelled", house.Form.Caution, StringComparison.Ordinal);
 
         await house.FillAsync(("What became of it", "cancelled"), ("Date", "2026-03-01"));

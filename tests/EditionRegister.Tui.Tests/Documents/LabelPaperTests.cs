@@ -71,11 +71,11 @@ public sealed partial class LabelPaperTests
 
         await house.PressAsync("w");
 
-        // 49 sheets are in the demo, two of them left out; 3 places used and 47 labels leave 22 of 72.
-        Assert.Contains("47 labels: 3 sheets of a4-3x8, from position 4; 22 places left on the last.", counted, StringComparison.Ordinal);
-        Assert.Equal("47 labels on 3 sheets.", house.Message);
-        Assert.Equal(3, PdfPage().Count(Encoding.Latin1.GetString(await File.ReadAllBytesAsync(house.Exported("labels.pdf"), TestContext.Current.CancellationToken))));
-        Assert.Contains("The next labels can begin at position 3 of the last sheet.", house.Screen().Replace('\n', ' '), StringComparison.Ordinal);
+        // 108 sheets are in the demo, four of them left out; 3 places used and 104 labels leave 13 of 120.
+        Assert.Contains("104 labels: 5 sheets of a4-3x8, from position 4; 13 places left on the last.", counted, StringComparison.Ordinal);
+        Assert.Equal("104 labels on 5 sheets.", house.Message);
+        Assert.Equal(5, PdfPage().Count(Encoding.Latin1.GetString(await File.ReadAllBytesAsync(house.Exported("labels.pdf"), TestContext.Current.CancellationToken))));
+        Assert.Contains("The next labels can begin at position 12 of the last sheet.", house.Screen().Replace('\n', ' '), StringComparison.Ordinal);
     }
 
     [Theory]

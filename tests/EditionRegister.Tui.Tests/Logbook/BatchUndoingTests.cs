@@ -53,7 +53,8 @@ public sealed class BatchUndoingTests
 
         await house.TurnAsync("Down", "Down", "b", "y");
 
-        Assert.Equal("Batch 1 cannot be undone: something was built on it since (whereabouts 3). Nothing was changed. Put single things right instead.", house.Message);
+        var code = house.Register.LookAround.Works().Single().Impressions[0].ShownCode;
+        Assert.Equal($"Batch 1 cannot be undone: something was built on it since ({code}). Nothing was changed. Put single things right instead.", house.Message);
         Assert.Single(house.Register.LookAround.Works());
     }
 

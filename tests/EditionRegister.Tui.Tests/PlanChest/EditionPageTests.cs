@@ -146,7 +146,7 @@ public sealed class EditionPageTests
         await house.OpenAsync(first);
         await house.PressAsync("+");
 
-        await house.PressAsync("Down", "Down", "Down", "Down", "Down", "Down", "Enter");
+        await house.PressAsync([.. Enumerable.Repeat("Down", 20), "Enter"]);
 
         Assert.StartsWith("Edition 2:", house.Screen(), StringComparison.Ordinal);
     }

@@ -19,18 +19,18 @@ public sealed class MarkingTests
     }
 
     [Fact]
-    public async Task x_marks_from_the_last_mark_to_here_either_way()
+    public async Task h_marks_from_the_last_mark_to_here_either_way()
     {
         await using var house = await TestHouse.OnDemoAsync();
         await house.OpenAsync(1);
 
-        await house.PressAsync("Right", "Right", "Right", "Space", "Left", "Left", "x");
+        await house.PressAsync("Right", "Right", "Right", "Space", "Left", "Left", "h");
 
         Assert.Equal("“Harbour at Low Water” 4/12, 2/12, 3/12", Chosen(house));
     }
 
     [Fact]
-    public async Task x_is_offered_only_where_there_is_a_mark_to_begin_from()
+    public async Task h_is_offered_only_where_there_is_a_mark_to_begin_from()
     {
         await using var house = await TestHouse.OnDemoAsync();
         await house.OpenAsync(1);
@@ -38,8 +38,8 @@ public sealed class MarkingTests
 
         await house.PressAsync("Space", "Right");
 
-        Assert.DoesNotContain("x mark up to here", before);
-        Assert.Contains("x mark up to here", Keys(house));
+        Assert.DoesNotContain("h mark up to here", before);
+        Assert.Contains("h mark up to here", Keys(house));
     }
 
     [Fact]
@@ -94,13 +94,13 @@ public sealed class MarkingTests
     }
 
     [Fact]
-    public async Task o_takes_all_marks_away()
+    public async Task z_takes_all_marks_away()
     {
         await using var house = await TestHouse.OnDemoAsync();
         await house.OpenAsync(1);
         await house.PressAsync("Space", "Right", "Space");
 
-        await house.PressAsync("o");
+        await house.PressAsync("z");
 
         Assert.Equal(0, house.House.Desk.Marked.Count);
         Assert.DoesNotContain("•", house.Screen(), StringComparison.Ordinal);

@@ -6,7 +6,7 @@ namespace EditionRegister.Tui.Tests.ReadingIn;
 public sealed class FilesNearbyTests : IDisposable
 {
     private readonly FilesToRead _files = new();
-    private readonly FilesNearby _nearby = new();
+    private readonly FilesNearby _nearby = new(".CSV", ".TSV", ".TXT");
 
     public void Dispose() => _files.Dispose();
 

@@ -27,8 +27,8 @@ public sealed class ConsignAndReturnTests
 
         await house.FillAsync(("To whom", "Tidewater Rooms"), ("They are", "new organisation"));
 
-        Assert.Equal("Tidewater Rooms is in the address book, as person 10. 1 sheet consigned to Tidewater Rooms, 2027-03-01.", house.Message);
-        Assert.True(house.Register.LookAround.Book().People[10].IsOrganisation);
+        Assert.Equal("Tidewater Rooms is in the address book, as person 13. 1 sheet consigned to Tidewater Rooms, 2027-03-01.", house.Message);
+        Assert.True(house.Register.LookAround.Book().People[13].IsOrganisation);
         Assert.Equal("with Tidewater Rooms", house.WhereIs(Harbour("9")));
     }
 

@@ -133,9 +133,9 @@ public sealed class ImpressionPageTests
         var entry = house.House.Page.Title;
         await house.PressAsync("Esc", "Esc", "b");
 
-        Assert.Contains("›       82  2026-09-30 09:00  sheets returned", history, StringComparison.Ordinal);
+        Assert.Contains("›      219  2026-11-23 09:01  stock-take settled", history, StringComparison.Ordinal);
         Assert.Contains("work recorded", history, StringComparison.Ordinal);
-        Assert.Equal("entry 82", entry);
+        Assert.Equal("entry 219", entry);
         Assert.IsType<WorkPage>(house.House.Page);
         Assert.Equal(RoomName.Bench, house.House.Here.Name);
     }

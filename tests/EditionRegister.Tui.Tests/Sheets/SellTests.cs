@@ -100,7 +100,7 @@ public sealed class SellTests
 
         await house.FillAsync(("Buyer", "Orla Finn"), ("Buyer is", "new person"));
 
-        Assert.Equal("Orla Finn is in the address book, as person 10. 1 sheet sold to Orla Finn for 180.00 EUR, 2027-03-01.", house.Message);
+        Assert.Equal("Orla Finn is in the address book, as person 13. 1 sheet sold to Orla Finn for 180.00 EUR, 2027-03-01.", house.Message);
         Assert.Equal("Orla Finn", house.WhoseIs(Harbour("9")));
     }
 
@@ -114,7 +114,7 @@ public sealed class SellTests
         var problem = house.Form.Problem;
         await house.FillAsync(("Net", "100"));
 
-        Assert.Equal("Orla Finn is in the address book, as person 10. But: What the owner receives is more than the price. Nothing else was changed. Give the net price as a part of the price.", problem);
+        Assert.Equal("Orla Finn is in the address book, as person 13. But: What the owner receives is more than the price. Nothing else was changed. Give the net price as a part of the price.", problem);
         Assert.Equal("1 sheet sold to Orla Finn for 180.00 EUR, 2027-03-01.", house.Message);
         Assert.Single(house.Register.LookAround.Book().People.Values, person => person.Name == "Orla Finn");
     }
@@ -171,7 +171,7 @@ public sealed class SellTests
         await house.FillAsync(("Buyer", "Inés Vargøy"));
 
         Assert.Equal(
-            $"{house.Sheet(Harbour("9")).ShownCode} is no longer the maker's: it belongs to Joost Averink. Nothing was changed. If the owner sold it on, name the owner with --seller.",
+            $"{house.Sheet(Harbour("9")).ShownCode} is no longer the maker's: it belongs to Joost Averink. Nothing was changed. If the owner passed it on, name the owner with --seller; with --from where it was given, exchanged or bequeathed.",
             house.Form.Problem);
     }
 

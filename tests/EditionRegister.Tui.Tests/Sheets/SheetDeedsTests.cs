@@ -21,7 +21,7 @@ public sealed class SheetDeedsTests
 
         var keys = SheetDeeds.Keys(house.House.Desk, () => new ChosenSheets(Harbour("9"), "it"));
 
-        Assert.Equal("smcrpiwdet", string.Concat(keys.Select(key => key.Key)));
+        Assert.Equal("smcrapiwdexto", string.Concat(keys.Select(key => key.Key)));
         Assert.All(keys, key => Assert.InRange(key.Does.Length, 1, 18));
         Assert.All(keys, key => Assert.Matches(@"^[A-Z].+\.$", key.Explained!));
     }

@@ -27,12 +27,12 @@ public sealed class DemoDoorTests : IDisposable
         Assert.Equal("There is a demo here already. Open it as it was left, or make it anew?", Assert.IsType<Question>(_house.House.Asking).Asked);
         await _house.House.PressAsync("o");
 
-        Assert.Equal(10, Register.Open(Usual).LookAround.Book().People.Count);
+        Assert.Equal(13, Register.Open(Usual).LookAround.Book().People.Count);
 
         await _house.House.PressAsync("d");
         await _house.House.PressAsync("a");
 
-        Assert.Equal(9, Register.Open(Usual).LookAround.Book().People.Count);
+        Assert.Equal(12, Register.Open(Usual).LookAround.Book().People.Count);
     }
 
     [Fact]

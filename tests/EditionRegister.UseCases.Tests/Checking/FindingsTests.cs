@@ -1,8 +1,9 @@
 using System.Text;
 using EditionRegister.Domain.Integrity;
-using EditionRegister.Store;
 using EditionRegister.Store.Integrity;
 using EditionRegister.Store.Sqlite;
+using EditionRegister.Store;
+using EditionRegister.Tests;
 using EditionRegister.UseCases.Demo;
 
 namespace EditionRegister.UseCases.Tests.Checking;
@@ -29,7 +30,7 @@ public sealed class FindingsTests : IDisposable
     public void What_is_broken_is_found_and_said(string rule)
     {
         RegisterFolder folder = new(_folder.In("demo"));
-        var register = new MakeDemo(_ => { }).Run(folder);
+        var register = Register.Open(DemoCopy.Into(folder));
         Tampering.Break(folder, File.ReadAllText(Path.Combine(Approved.TestsFolder, "findings", rule, "break.sql")));
 
         var findings = register.CheckRegister.Run().ToList();

@@ -38,7 +38,7 @@ public sealed class EditionsTests : IDisposable
         _register.CloseEdition.Run(SmallEdition.Edition);
 
         Assert.Equal(
-            "The edition of “Harbour” cannot be closed yet: no sheet has 5/6, 6/6; what becomes of the block is not decided. Nothing was changed. Give each number to a sheet or say its fate with `edreg fate`, state the matrix's fate with `edreg matrix fate`, and close again.",
+            "The edition of “Harbour” cannot be closed yet: no sheet has 5/6, 6/6; what becomes of the block is not decided. Nothing was changed. Give each number to a sheet, say its fate with `edreg fate` or end a short edition with `edreg short`, state the matrix's fate with `edreg matrix fate`, and close again.",
             refused.Message);
         Assert.Empty(_register.CheckRegister.Run());
     }

@@ -1,4 +1,5 @@
 using EditionRegister.Store;
+using EditionRegister.Tests;
 using EditionRegister.UseCases.Demo;
 using EditionRegister.UseCases.Inventory;
 using EditionRegister.UseCases.Tests.ReadingIn;
@@ -16,7 +17,7 @@ public sealed class RoundTripTests : IDisposable
     [InlineData(true)]
     public void The_demo_exported_read_in_and_exported_again_is_the_same_bytes(bool owners)
     {
-        var demo = new MakeDemo(_ => { }).Run(new RegisterFolder(_temp.In("demo")));
+        var demo = Register.Open(DemoCopy.Into(new RegisterFolder(_temp.In("demo"))));
         InventoryChoice all = new() { Owners = owners };
         demo.ExportInventory.Run(all, _temp.In("first.csv"));
 

@@ -1,7 +1,8 @@
-using EditionRegister.Domain;
 using EditionRegister.Domain.Impressions;
 using EditionRegister.Domain.Works;
+using EditionRegister.Domain;
 using EditionRegister.Store;
+using EditionRegister.Tests;
 using EditionRegister.UseCases.Demo;
 
 namespace EditionRegister.UseCases.Tests.Looking;
@@ -15,7 +16,7 @@ public sealed class AddressBookLookingTests : IDisposable
 
     public AddressBookLookingTests()
     {
-        _demo = new MakeDemo(_ => { }).Run(new RegisterFolder(_folder.In("demo")));
+        _demo = Register.Open(DemoCopy.Into(new RegisterFolder(_folder.In("demo"))));
         SomeDeeds.DoAll(_demo);
         _works = _demo.LookAround.Works();
     }

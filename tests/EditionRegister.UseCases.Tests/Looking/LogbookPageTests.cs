@@ -1,7 +1,8 @@
 using System.Text.Json;
 using EditionRegister.Domain.Facts;
-using EditionRegister.Store;
 using EditionRegister.Store.Reading;
+using EditionRegister.Store;
+using EditionRegister.Tests;
 using EditionRegister.UseCases.Demo;
 using EditionRegister.UseCases.Looking;
 
@@ -14,7 +15,7 @@ public sealed class LogbookPageTests : IDisposable
 
     public LogbookPageTests()
     {
-        _demo = new MakeDemo(_ => { }).Run(new RegisterFolder(_folder.In("demo")));
+        _demo = Register.Open(DemoCopy.Into(new RegisterFolder(_folder.In("demo"))));
         Register.Open(_demo.Folder, by: 2).EditWork.Run(1, null, null, "linocut, two blocks");
     }
 

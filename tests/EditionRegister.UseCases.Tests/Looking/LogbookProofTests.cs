@@ -1,7 +1,8 @@
 using EditionRegister.Domain.Facts;
-using EditionRegister.Store;
 using EditionRegister.Store.Reading;
 using EditionRegister.Store.Sqlite;
+using EditionRegister.Store;
+using EditionRegister.Tests;
 using EditionRegister.UseCases.Demo;
 
 namespace EditionRegister.UseCases.Tests.Looking;
@@ -11,7 +12,7 @@ public sealed class LogbookProofTests : IDisposable
     private readonly TempFolder _folder = new();
     private readonly Register _demo;
 
-    public LogbookProofTests() => _demo = new MakeDemo(_ => { }).Run(new RegisterFolder(_folder.In("demo")));
+    public LogbookProofTests() => _demo = Register.Open(DemoCopy.Into(new RegisterFolder(_folder.In("demo"))));
 
     public void Dispose() => _folder.Dispose();
 

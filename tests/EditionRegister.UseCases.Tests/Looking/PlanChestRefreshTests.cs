@@ -1,4 +1,5 @@
 using EditionRegister.Store;
+using EditionRegister.Tests;
 using EditionRegister.UseCases.Demo;
 using EditionRegister.UseCases.Looking;
 
@@ -10,7 +11,7 @@ public sealed class PlanChestRefreshTests : IDisposable
     private readonly TempFolder _folder = new();
     private readonly Register _demo;
 
-    public PlanChestRefreshTests() => _demo = new MakeDemo(_ => { }).Run(new RegisterFolder(_folder.In("demo")));
+    public PlanChestRefreshTests() => _demo = Register.Open(DemoCopy.Into(new RegisterFolder(_folder.In("demo"))));
 
     public void Dispose() => _folder.Dispose();
 

@@ -1,5 +1,6 @@
-using EditionRegister.Store;
 using EditionRegister.Store.Sqlite;
+using EditionRegister.Store;
+using EditionRegister.Tests;
 using EditionRegister.UseCases.Demo;
 using EditionRegister.UseCases.Looking;
 
@@ -10,7 +11,7 @@ public sealed class PlanChestTests : IDisposable
     private readonly TempFolder _folder = new();
     private readonly Register _demo;
 
-    public PlanChestTests() => _demo = new MakeDemo(_ => { }).Run(new RegisterFolder(_folder.In("demo")));
+    public PlanChestTests() => _demo = Register.Open(DemoCopy.Into(new RegisterFolder(_folder.In("demo"))));
 
     public void Dispose() => _folder.Dispose();
 

@@ -129,7 +129,7 @@ public sealed class ReadInTests : IDisposable
 
         var refused = Assert.Throws<RefusedException>(() => _temp.Register.UndoBatch.Run(batch));
 
-        Assert.Equal("Batch 1 cannot be undone: something was built on it since (whereabouts 2). Nothing was changed. Put single things right instead.", refused.Message);
+        Assert.Equal("Batch 1 cannot be undone: something was built on it since (7KQ4-M2X3). Nothing was changed. Put single things right instead.", refused.Message);
     }
 
     [Fact]

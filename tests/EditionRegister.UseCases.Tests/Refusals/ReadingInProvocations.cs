@@ -16,7 +16,7 @@ internal static class ReadingInProvocations
         new("column-twice", studio => Read(studio, OneSheet, "title=title", "maker=title")),
         new("rows-not-read", studio => Read(studio, "title,maker,number\r\nWeir,Mira Tolland,first\r\nWeir,Mira Tolland,2/0\r\n")),
         new("rows-not-read", studio => Read(studio, "title,maker,number\r\nWeir,Mira Tolland,2/0\r\nWeir,Mira Tolland,3/0\r\n")),
-        new("batch-not-found", studio => studio.Register.UndoBatch.Run(1)),
+        new("batch-not-found", studio => studio.Register.UndoBatch.Run(99)),
         new("batch-built-on", studio =>
         {
             var batch = studio.Register.ReadIn.Run(studio.Write("sheets.csv", OneSheet), []).Batch!.Value;

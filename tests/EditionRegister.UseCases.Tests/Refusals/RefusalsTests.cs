@@ -60,7 +60,7 @@ public sealed partial class RefusalsTests(RefusalsTests.Provoked provoked) : ICl
     [GeneratedRegex("(?<=[.:!?] )[A-Z`“][^.]*(\\.(?! [A-Z`“])[^.]*)*$")]
     private static partial Regex LastSentence();
 
-    [GeneratedRegex("[`“]edreg (?<command>[a-z]+(?: [a-z]+)?)")]
+    [GeneratedRegex("[`“]edreg (?<command>[a-z]+(?:-[a-z]+)*(?: [a-z]+(?:-[a-z]+)*)?)")]
     private static partial Regex Command();
 
     [GeneratedRegex("(?<![\\w-])--[a-z][a-z-]*")]
@@ -75,8 +75,8 @@ public sealed partial class RefusalsTests(RefusalsTests.Provoked provoked) : ICl
         [
             .. new[]
             {
-                PeopleProvocations.All, WorkProvocations.All, EditionProvocations.All, ImpressionProvocations.All, ChainProvocations.All, ReadingInProvocations.All,
-                PaperProvocations.All, ShowProvocations.All, AcceptanceProvocations.All, RegisterProvocations.All, CommandProvocations.All, Unprovoked.All,
+                PeopleProvocations.All, WorkProvocations.All, MatrixProvocations.All, PassProvocations.All, PlanProvocations.All, EditionProvocations.All, KindProvocations.All, ImpressionProvocations.All, ChainProvocations.All, MoveProvocations.All, ReadingInProvocations.All,
+                PaperProvocations.All, PictureProvocations.All, ShowProvocations.All, StockProvocations.All, AcceptanceProvocations.All, SortingProvocations.All, SetProvocations.All, RegisterProvocations.All, CommandProvocations.All, Unprovoked.All,
             }.SelectMany(subject => subject).Select(Provoke),
         ];
 

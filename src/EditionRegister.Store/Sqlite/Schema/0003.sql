@@ -336,3 +336,6 @@ CREATE TABLE stock_take_line (
     v          INTEGER NOT NULL REFERENCES logbook (n) ON DELETE RESTRICT,
     UNIQUE (stock_take, ordinal)
 ) STRICT;
+
+CREATE INDEX stock_take_line_impression ON stock_take_line (impression);
+CREATE INDEX stock_take_place ON stock_take (place);

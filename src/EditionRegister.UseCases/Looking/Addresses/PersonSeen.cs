@@ -19,4 +19,8 @@ public sealed record PersonSeen(Person Person, IReadOnlyList<RoleHeld> Roles, Ke
 public sealed record PlaceListed(long Id, string Path, long? Keeper, string? KeeperName, long Sheets, long Within);
 
 /// <summary>A place whole: the places inside it however deep, and what lies in any of them.</summary>
-public sealed record PlaceSeen(Place Place, PlaceListed Listed, IReadOnlyList<PlaceListed> Inside, KeptSheets Sheets);
+public sealed record PlaceSeen(Place Place, PlaceListed Listed, IReadOnlyList<PlaceListed> Inside, KeptSheets Sheets)
+{
+    /// <summary>Blocks and plates that lie there, and in which place.</summary>
+    public IReadOnlyList<(long Place, LyingThing Thing)> Matrices { get; init; } = [];
+}

@@ -1,4 +1,3 @@
-using EditionRegister.Domain.Text;
 using EditionRegister.Store.Reading;
 
 namespace EditionRegister.UseCases.Looking;
@@ -26,7 +25,7 @@ internal sealed class PlacesListed
         }
     }
 
-    public IReadOnlyList<PlaceListed> Of(IEnumerable<long> places) => [.. places.Select(Of).OrderBy(place => SearchText.Fold(place.Path), StringComparer.Ordinal).ThenBy(place => place.Id)];
+    public IReadOnlyList<PlaceListed> Of(IEnumerable<long> places) => [.. places.Select(Of).OrderBy(place => People.Places.TreeOrder(place.Path), StringComparer.Ordinal).ThenBy(place => place.Id)];
 
     public PlaceListed Of(long id)
     {

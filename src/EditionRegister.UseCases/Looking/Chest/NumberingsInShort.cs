@@ -14,7 +14,7 @@ public static class NumberingsInShort
         var mark = numbering.Kind?.Mark ?? numbering.KindWord;
 
         return numbering is { Size: 1, Kind: not null } && numbering.Notation == Notation.None ? mark
-            : mark.Length == 0 ? Size(numbering)
+            : mark.Length == 0 ? Size(numbering) + (numbering.Name is { } name ? $" {name}" : "")
             : $"{Count(numbering)} {mark}{(IsWords(numbering) && numbering.Size != 1 ? "s" : "")}";
     }
 
