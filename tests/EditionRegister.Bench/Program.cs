@@ -1,4 +1,5 @@
 using EditionRegister.Bench;
+using EditionRegister.Bench.Readings;
 
 return args switch
 {
@@ -8,6 +9,7 @@ return args switch
     ["rooms"] => RoomFigures.Run(kept: null),
     ["rooms", var folder] => RoomFigures.Run(folder),
     ["make", var folder, var impressions] => Make(folder, int.Parse(impressions, System.Globalization.CultureInfo.InvariantCulture)),
+    ["readings", "--data", var folder] => ReadingFigures.Run(folder, Console.Out),
     _ => Usage(),
 };
 
@@ -34,6 +36,10 @@ static int Usage()
           dotnet run -c Release --project tests/EditionRegister.Bench -- rooms [FOLDER]
               the text-mode UI: from a key to the screen drawn anew at 100,000 and 1,000,000 impressions, and from the start of
               the program, ReadyToRun, to its first picture against an empty program. Needs tmux, script and pkill.
+
+          dotnet run -c Release --project tests/EditionRegister.Bench -- readings --data FOLDER
+              what is read of inscriptions, dates, sizes and techniques of museums, against their labels and figures, with every
+              disagreement. The files are tables of the names the program looks for: inscriptions_labelled*.tsv, dates*.tsv and so on.
 
           dotnet run -c Release --project tests/EditionRegister.Bench -- make FOLDER IMPRESSIONS
               a register of so many impressions under FOLDER, fifty to a work, if it is not there yet.

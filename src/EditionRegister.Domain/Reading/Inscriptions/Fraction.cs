@@ -171,6 +171,6 @@ internal static class Fractions
             || text.Written(size.Next - 1) is ['0', ..];
     }
 
-    // Lowney 11/69: a name and November 1969, as likely as a copy of an edition of an odd size.
+    // Marren 11/69: a name and November 1969, as likely as a copy of an edition of an odd size.
     private static bool LooksLikeMonthAndYear(int number, int size, bool inBrackets) => number <= 12 && size is > 31 and < 100 && (inBrackets || size % 5 != 0);
 }
