@@ -11,6 +11,7 @@ internal sealed class ContributorOptions
         ("printer", Opt.Texts("--printer", "WHO", "Who printed it, where that was not the maker.")),
         ("workshop", Opt.Texts("--workshop", "WHO", "Where it was printed.")),
         ("publisher", Opt.Texts("--publisher", "WHO", "Who published it.")),
+        ("estate", Opt.Texts("--estate", "WHO", "Who acts for a maker who is dead.")),
     ];
 
     public void AddTo(Command command)

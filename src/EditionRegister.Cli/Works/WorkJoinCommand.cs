@@ -18,7 +18,7 @@ internal static class WorkJoinCommand
 
             if (named.Count == 0)
             {
-                throw new WrongUsageException("Nobody is named: give --printer, --workshop or --publisher.");
+                throw new WrongUsageException("Nobody is named: give --printer, --workshop, --publisher or --estate.");
             }
 
             var work = line.GetValue(id)!.Value;

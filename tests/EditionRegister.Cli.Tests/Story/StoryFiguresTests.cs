@@ -41,6 +41,16 @@ public sealed class StoryFiguresTests
 
     // Condition. It came back with three remarks, and one of them went out with it: 3 - 1 = 2 are new.
     [InlineData("condition", "had not gone out with (2026-03-01): handling crease (upper left) and dented corner (lower right).")]
+
+    // Four scenes. A varied edition: 7 - 1 = 6, numbered 1/6 to 6/6. The restrike: 12 - 1 = 11 = 10 numbered + 1 spare, after 50 of the first edition.
+    [InlineData("four-scenes", "7 started = 0 unused + 1 spoiled + 6 in the pile.")]
+    [InlineData("four-scenes", "12 started = 0 unused + 1 spoiled + 11 in the pile.")]
+    [InlineData("four-scenes", "edition size          10\ntotal of impressions  10\nspare sheets          1\naccounted for         10 of 10\nrank                  posthumous edition; before it edition 1, 50 impressions")]
+
+    // A portfolio of four parts in three copies: 4 x 3 = 12 sheets. One sheet is lent and insured for 200: 200 in all. It came back with three remarks, one known: two are new.
+    [InlineData("four-scenes", "12 sheets gathered into the copies of “Four of the Shore”.")]
+    [InlineData("four-scenes", "1 sheet: 200.00 EUR for 1 sheet.")]
+    [InlineData("four-scenes", "New since it went out (report 1, 2026-02-20): handling crease, upper left: 40 mm; dented corner, lower right: 3 mm.")]
     public void What_is_said_is_what_a_pencil_comes_to(string story, string figure)
     {
         var told = File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "Story", "Apart", $"{story}.txt")).ReplaceLineEndings("\n");
