@@ -28,6 +28,11 @@ internal static class EditionFoot
         {
             yield return Cut($"{slot.Cell.Where}{Whose(seen, slot, there)}", width);
 
+            if (there.Variant is { } variant)
+            {
+                yield return Cut($"This one: {variant}", width);
+            }
+
             if (InSet(seen, there) is { } set)
             {
                 yield return Cut(set, width);

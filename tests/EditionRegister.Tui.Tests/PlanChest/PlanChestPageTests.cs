@@ -137,6 +137,18 @@ public sealed class PlanChestPageTests
     }
 
     [Fact]
+    public async Task The_tray_of_a_varied_edition_says_how_the_sheet_at_hand_differs()
+    {
+        await using var house = await TestHouse.OnDemoAsync();
+        await house.PressAsync("/");
+        await house.TypeAsync("six weathers");
+
+        await house.PressAsync("Enter", "Enter", "Right");
+
+        Assert.Contains("This one: noon: blue, wiped clean", house.Screen(), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Enter_opens_an_edition_as_its_tray()
     {
         await using var house = await TestHouse.OnDemoAsync();
