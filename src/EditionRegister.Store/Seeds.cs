@@ -3,6 +3,7 @@ using EditionRegister.Domain.Conditions;
 using EditionRegister.Domain.Facts;
 using EditionRegister.Domain.Impressions;
 using EditionRegister.Domain.Numbers;
+using EditionRegister.Domain.Reading.Techniques;
 using EditionRegister.Domain.Works;
 using EditionRegister.Store.Logbook;
 using EditionRegister.Store.Sqlite;
@@ -42,6 +43,7 @@ internal static class Seeds
         }
 
         SowTerms(deed);
+        SowTechniques(deed);
 
         return true;
     }
@@ -55,6 +57,8 @@ internal static class Seeds
             SowMove(deed, MoveKind.WorkedOver);
             SowTerms(deed);
         }
+
+        SowTechniques(deed);
     }
 
     private static void SowMove(Deed deed, MoveKind move) => deed.Set("move_kind", deed.NewId("move_kind"),
@@ -65,6 +69,14 @@ internal static class Seeds
         foreach (var term in ConditionTerm.All)
         {
             deed.Set("condition_term", deed.NewId("condition_term"), ("word", term.Word), ("name", term.Name));
+        }
+    }
+
+    private static void SowTechniques(Deed deed)
+    {
+        foreach (var technique in Technique.All)
+        {
+            deed.Set("technique", deed.NewId("technique"), ("word", technique.Word), ("name", technique.Name), ("aat", technique.Aat));
         }
     }
 

@@ -41,7 +41,7 @@ public sealed class UpgradeTests : IDisposable
         var said = _cli.Typed("edreg place add Attic");
 
         Assert.EndsWith(
-            $"This register was of an older form and has been upgraded to form 3; the file as it was is kept at /home/mira/studio/backups/form-{form}-20260301T100000Z.db.\n",
+            $"This register was of an older form and has been upgraded to form 4; the file as it was is kept at /home/mira/studio/backups/form-{form}-20260301T100000Z.db.\n",
             said, StringComparison.Ordinal);
         Assert.DoesNotContain("upgraded", _cli.Typed("edreg place add Cellar"), StringComparison.Ordinal);
         Assert.Equal(0, _cli.Run("check"));

@@ -34,6 +34,8 @@ internal static class SmallStudio
         SheetBySheet(work);
         work.Set("entitlement", 1, ("numbering", 1), ("first", 1), ("last", 1), ("person", 1));
         writing.On(Root.Place(2)).Set("stock_take", 1, ("place", 2), ("occasion", "stock-take"));
+        writing.On(Root.Work(1)).Set("work_technique", 1, ("work", 1), ("ordinal", 1), ("technique", "linocut"));
+        writing.On(Root.Work(1)).Set("inscription_role", 1, ("inscription", 1), ("ordinal", 1), ("role", "printed"), ("name", "A. Brandt"));
         writing.On(Root.Place(2)).Set("stock_take_line", 1, ("stock_take", 1), ("ordinal", 1), ("code", "7KQ4M2X3"), ("impression", 1), ("outcome", "present"));
         work.Set("accepted_finding", 1,
             ("rule", "SheetsBalance"), ("severity", "query"), ("subject_kind", "print_run"), ("subject_id", 1), ("finding", "Sheets do not add up."),

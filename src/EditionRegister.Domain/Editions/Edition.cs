@@ -28,6 +28,9 @@ public sealed record Edition(
     /// <summary>reset or disclosed, where fewer were printed than declared; else null.</summary>
     public string? FellShort { get; init; }
 
+    /// <summary>The edition in somebody's words: edition of 75 plus 10 artist's proofs.</summary>
+    public string? Statement { get; init; }
+
     /// <summary>Who is to have which numbers, as agreed.</summary>
     public IReadOnlyList<Entitlement> Entitlements { get; init; } = [];
 

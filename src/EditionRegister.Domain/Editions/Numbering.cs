@@ -28,6 +28,12 @@ public sealed record Numbering(
     /// <summary>What sets it apart from another of its kind: deluxe, on other paper.</summary>
     public string? Name { get; init; }
 
+    /// <summary>at-least, at-most or about, where the size is not sure; then <see cref="Size"/> is null.</summary>
+    public string? Hedge { get; init; }
+
+    /// <summary>So many at least, at most or about.</summary>
+    public int? HedgedSize { get; init; }
+
     public Notation? Notation { get; } = Notation.TryFind(NotationWord, out var notation) ? notation : null;
 
     public bool IsOpen => SizeState == "open";

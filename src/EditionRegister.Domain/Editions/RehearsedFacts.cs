@@ -44,7 +44,7 @@ internal static class RehearsedFacts
         Word(row, "kind"),
         Word(row, "extent"),
         (int?)Figure(row, "intended"),
-        new RecordedDate(Value(row, "declared").Text, Value(row, "declared_earliest").Text, Value(row, "declared_latest").Text),
+        new RecordedDate(Value(row, "declared").Text, Value(row, "declared_earliest").Text, Value(row, "declared_latest").Text) { ReadAs = Value(row, "declared_edtf").Text },
         Word(row, "closed"),
         RecordedDate.None,
         Value(row, "note").Text,

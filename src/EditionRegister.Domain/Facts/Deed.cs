@@ -4,6 +4,7 @@ namespace EditionRegister.Domain.Facts;
 public sealed class Deed(Root root, Func<string, long> nextId)
 {
     private readonly Dictionary<(string Table, long Id), RowFacts> _rows = [];
+    private readonly HashSet<(string Table, long Id)> _new = [];
     private readonly List<RowFacts> _sets = [];
     private readonly List<RowName> _unsets = [];
     private readonly List<RowName> _erasures = [];
@@ -22,7 +23,16 @@ public sealed class Deed(Root root, Func<string, long> nextId)
     public bool IsEmpty => _sets.Count == 0 && _unsets.Count == 0 && _erasures.Count == 0;
 
     /// <summary>A fresh id, never used in this table before.</summary>
-    public long NewId(string table) => nextId(table);
+    public long NewId(string table)
+    {
+        var id = nextId(table);
+        _new.Add((table, id));
+
+        return id;
+    }
+
+    /// <summary>Whether this deed asked for the id: the row has no facts yet that this could leave standing.</summary>
+    public bool IsNew(string table, long id) => _new.Contains((table, id));
 
     /// <exception cref="ArgumentException">The catalogue has no such fact, or it holds another type.</exception>
     public void Set(string table, long id, params ReadOnlySpan<(string Fact, FactValue Value)> facts)

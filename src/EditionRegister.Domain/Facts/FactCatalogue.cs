@@ -76,7 +76,7 @@ public static partial class FactCatalogue
             Text("rule"), Text("severity"), Text("subject_kind"), Whole("subject_id"), Sealed("finding"), Sealed("reason"),
             .. Date("accepted"), Text("withdrawn"),
         ]),
-    ]), (Since: 3, TablesOfForm3));
+    ]), (Since: 3, TablesOfForm3), (Since: 4, TablesOfForm4));
 
     private static readonly Dictionary<string, FactTable> ByName = Tables.ToDictionary(table => table.Name, StringComparer.Ordinal);
 
@@ -105,11 +105,13 @@ public static partial class FactCatalogue
         {
             foreach (var (name, facts) in tables)
             {
-                var later = AddedByForm3.Where(added => added.Table == name).SelectMany(added => added.Facts).Select(fact => fact with { Since = 3 });
-                numbered.Add(new FactTable(numbered.Count, since, name, facts.Concat(later)));
+                numbered.Add(new FactTable(numbered.Count, since, name, [.. facts, .. Added(3, AddedByForm3, name), .. Added(4, AddedByForm4, name)]));
             }
         }
 
         return numbered;
     }
+
+    private static IEnumerable<Fact> Added(int form, (string Table, Fact[] Facts)[] added, string table) =>
+        added.Where(one => one.Table == table).SelectMany(one => one.Facts).Select(fact => fact with { Since = form });
 }

@@ -37,6 +37,9 @@ public sealed record Impression
     /// <summary>The number as it stands on the sheet, as written.</summary>
     public string? Pencilled { get; init; }
 
+    /// <summary>What was read in <see cref="Pencilled"/>; null where nothing was.</summary>
+    public SaidOfNumber? PencilSays { get; init; }
+
     /// <summary>The title as it stands on the sheet, as written.</summary>
     public string? Titled { get; init; }
 

@@ -32,7 +32,8 @@ internal sealed class PencilledMark
             return (NumberingKind.Numbered, text);
         }
 
-        return own.Count == 0 ? Split(text, Marks) : Split(text, [.. own.OrderByDescending(kind => kind.Mark.Length).Select(Spelled), .. Marks]);
+        // A mark that damage left empty stands before every text, and is none.
+        return own.Count == 0 ? Split(text, Marks) : Split(text, [.. own.Where(kind => kind.Mark.Length > 0).OrderByDescending(kind => kind.Mark.Length).Select(Spelled), .. Marks]);
     }
 
     private static (NumberingKind Kind, string Unmarked) Split(string text, PencilledMark[] marks)

@@ -43,6 +43,15 @@ public sealed record PrintRun(
     /// <param name="pile">Impressions of this run on record.</param>
     public bool IsUnderWay(int pile) => pile == 0 && Started is > 0 && Spoiled is null;
 
+    /// <summary>The size of the image as it was written, where it was written otherwise than in millimetres.</summary>
+    public string? ImageWritten { get; init; }
+
+    /// <summary>The size of the sheet as it was written, where it was written otherwise than in millimetres.</summary>
+    public string? SheetWritten { get; init; }
+
+    /// <summary>What was read of <see cref="Paper"/>; null where nothing was.</summary>
+    public PaperOnRecord? PaperRead { get; init; }
+
     /// <summary>In order; none where they were not recorded.</summary>
     public IReadOnlyList<Pass> Passes { get; init; } = [];
 }

@@ -24,7 +24,17 @@ public sealed record Work
 
     public required RecordedDate Year { get; init; }
 
+    /// <summary>In words, as written.</summary>
     public string? Technique { get; init; }
+
+    /// <summary>The techniques that were read in <see cref="Technique"/>, by their words; none where nothing was.</summary>
+    public IReadOnlyList<string> Techniques { get; init; } = [];
+
+    /// <summary>In how many colours, as was read.</summary>
+    public int? TechniqueColours { get; init; }
+
+    /// <summary>What it is printed on, as was read in the words of the technique.</summary>
+    public string? TechniqueSupport { get; init; }
 
     public string? Note { get; init; }
 

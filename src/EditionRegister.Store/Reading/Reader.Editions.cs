@@ -24,34 +24,37 @@ public sealed partial class Reader
             work,
             row => new NumberSlot(row.Figure(1), row.Figure(2), Count(row, 3), row.Word(4), row.TextOrNull(5)));
         var numberings = RowsBelow(
-            $"SELECT m.edition, m.id, m.v, m.ordinal, m.kind, m.notation, m.size, m.size_state, {In(3, "m.name")} FROM numbering m JOIN edition e ON e.id = m.edition WHERE e.work = @1 ORDER BY m.edition, m.ordinal",
+            $"SELECT m.edition, m.id, m.v, m.ordinal, m.kind, m.notation, m.size, m.size_state, {In(3, "m.name")}, {In(4, "m.hedge")}, {In(4, "m.hedged_size")} FROM numbering m JOIN edition e ON e.id = m.edition WHERE e.work = @1 ORDER BY m.edition, m.ordinal",
             work,
             row => new Numbering(
                 row.Figure(1), row.Figure(2), Count(row, 3), row.Word(4), row.Word(5), CountOrNull(row, 6), row.Word(7), numbers[row.Figure(1)], OwnWords.Kind(row.Word(4)))
             {
                 Name = row.TextOrNull(8),
+                Hedge = row.TextOrNull(9),
+                HedgedSize = CountOrNull(row, 10),
             });
         var entitlements = Any("entitlement") ? Entitlements(work) : new RowsBelow<Entitlement>();
 
         return Rows(
-            $"SELECT id, v, ordinal, kind, extent, intended, declared, declared_earliest, declared_latest, closed, closed_on, closed_earliest, closed_latest, note, {In(3, "printing")}, {In(3, "rank")}, {In(3, "stated_total")}, {In(3, "fell_short")} FROM edition WHERE work = @1 ORDER BY ordinal",
+            $"SELECT id, v, ordinal, kind, extent, intended, declared, declared_earliest, declared_latest, closed, closed_on, closed_earliest, closed_latest, note, {In(3, "printing")}, {In(3, "rank")}, {In(3, "stated_total")}, {In(3, "fell_short")}, {In(4, "declared_edtf")}, {In(4, "closed_edtf")}, {In(4, "statement")} FROM edition WHERE work = @1 ORDER BY ordinal",
             [work],
             row => new Edition(
-                row.Figure(0), row.Figure(1), Count(row, 2), row.Word(3), row.Word(4), CountOrNull(row, 5), DateAt(row, 6), row.Word(9), DateAt(row, 10),
+                row.Figure(0), row.Figure(1), Count(row, 2), row.Word(3), row.Word(4), CountOrNull(row, 5), DateAt(row, 6, 18), row.Word(9), DateAt(row, 10, 19),
                 row.TextOrNull(13), numberings[row.Figure(0)])
             {
                 Printing = row.TextOrNull(14),
                 Rank = row.TextOrNull(15),
                 StatedTotal = CountOrNull(row, 16),
                 FellShort = row.TextOrNull(17),
+                Statement = row.TextOrNull(20),
                 Entitlements = entitlements[row.Figure(0)],
             });
     }
 
     private RowsBelow<Entitlement> Entitlements(long work) => RowsBelow(
-        "SELECT m.edition, x.id, x.v, x.numbering, x.first, x.last, x.person, x.agreed, x.agreed_earliest, x.agreed_latest, x.note FROM entitlement x JOIN numbering m ON m.id = x.numbering JOIN edition e ON e.id = m.edition WHERE e.work = @1 ORDER BY m.ordinal, x.first",
+        $"SELECT m.edition, x.id, x.v, x.numbering, x.first, x.last, x.person, x.agreed, x.agreed_earliest, x.agreed_latest, x.note, {In(4, "x.agreed_edtf")} FROM entitlement x JOIN numbering m ON m.id = x.numbering JOIN edition e ON e.id = m.edition WHERE e.work = @1 ORDER BY m.ordinal, x.first",
         work,
-        row => new Entitlement(row.Figure(1), row.Figure(2), row.Figure(3), Count(row, 4), Count(row, 5), row.Figure(6), DateAt(row, 7), row.TextOrNull(10)));
+        row => new Entitlement(row.Figure(1), row.Figure(2), row.Figure(3), Count(row, 4), Count(row, 5), row.Figure(6), DateAt(row, 7, 11), row.TextOrNull(10)));
 
     private OwnWords ReadOwnWords()
     {

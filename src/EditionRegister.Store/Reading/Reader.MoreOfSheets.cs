@@ -67,7 +67,7 @@ public sealed partial class Reader
     }
 
     private RowsBelow<Grade> Grades(long work) => RowsBelow(
-        "SELECT x.impression, x.id, x.v, x.registration, x.inking, x.edges, x.cleanness, x.likeness, x.against, x.graded, x.graded_earliest, x.graded_latest, x.note FROM grade x" + OfWork + "x.id", work,
+        $"SELECT x.impression, x.id, x.v, x.registration, x.inking, x.edges, x.cleanness, x.likeness, x.against, x.graded, x.graded_earliest, x.graded_latest, x.note, {In(4, "x.graded_edtf")} FROM grade x" + OfWork + "x.id", work,
         row => new Grade
         {
             Id = row.Figure(1),
@@ -78,21 +78,21 @@ public sealed partial class Reader
             Cleanness = CountOrNull(row, 6),
             Likeness = CountOrNull(row, 7),
             Against = row.Word(8),
-            Graded = DateAt(row, 9),
+            Graded = DateAt(row, 9, 13),
             Note = row.TextOrNull(12),
         });
 
     private RowsBelow<SheetLink> SheetLinks(long work) => RowsBelow(
-        "SELECT x.impression, x.id, x.kind, x.other, x.made, x.made_earliest, x.made_latest, x.note FROM sheet_link x" + OfWork + "x.id", work,
-        row => new SheetLink(row.Figure(1), row.Word(2), row.Figure(3), DateAt(row, 4), row.TextOrNull(7)));
+        $"SELECT x.impression, x.id, x.kind, x.other, x.made, x.made_earliest, x.made_latest, x.note, {In(4, "x.made_edtf")} FROM sheet_link x" + OfWork + "x.id", work,
+        row => new SheetLink(row.Figure(1), row.Word(2), row.Figure(3), DateAt(row, 4, 8), row.TextOrNull(7)));
 
     private RowsBelow<SheetChange> SheetChanges(long work) => RowsBelow(
-        "SELECT x.impression, x.id, x.ordinal, x.what, x.was, x.became, x.reason, x.changed, x.changed_earliest, x.changed_latest FROM sheet_change x" + OfWork + "x.ordinal", work,
-        row => new SheetChange(row.Figure(1), Count(row, 2), row.Word(3), row.TextOrNull(4), row.TextOrNull(5), row.TextOrNull(6), DateAt(row, 7)));
+        $"SELECT x.impression, x.id, x.ordinal, x.what, x.was, x.became, x.reason, x.changed, x.changed_earliest, x.changed_latest, {In(4, "x.changed_edtf")} FROM sheet_change x" + OfWork + "x.ordinal", work,
+        row => new SheetChange(row.Figure(1), Count(row, 2), row.Word(3), row.TextOrNull(4), row.TextOrNull(5), row.TextOrNull(6), DateAt(row, 7, 10)));
 
     private RowsBelow<Reservation> Reservations(long work) => RowsBelow(
-        "SELECT x.impression, x.id, x.v, x.person, x.made, x.made_earliest, x.made_latest, x.until, x.until_earliest, x.until_latest, x.standing, x.note FROM reservation x" + OfWork + "x.id", work,
-        row => new Reservation(row.Figure(1), row.Figure(2), row.NumberOrNull(3), DateAt(row, 4), DateAt(row, 7), row.Word(10), row.TextOrNull(11)));
+        $"SELECT x.impression, x.id, x.v, x.person, x.made, x.made_earliest, x.made_latest, x.until, x.until_earliest, x.until_latest, x.standing, x.note, {In(4, "x.made_edtf")}, {In(4, "x.until_edtf")} FROM reservation x" + OfWork + "x.id", work,
+        row => new Reservation(row.Figure(1), row.Figure(2), row.NumberOrNull(3), DateAt(row, 4, 12), DateAt(row, 7, 13), row.Word(10), row.TextOrNull(11)));
 
     private RowsBelow<ConditionReport> ConditionReports(long work)
     {
@@ -102,8 +102,8 @@ public sealed partial class Reader
             row => new ConditionRemark(row.Figure(1), Count(row, 2), row.Word(3), row.TextOrNull(4), row.TextOrNull(5), row.NumberOrNull(6)));
 
         return RowsBelow(
-            "SELECT x.impression, x.id, x.v, x.ordinal, x.occasion, x.examined, x.examined_earliest, x.examined_latest, x.examiner, x.summary FROM condition_report x" + OfWork + "x.ordinal", work,
+            $"SELECT x.impression, x.id, x.v, x.ordinal, x.occasion, x.examined, x.examined_earliest, x.examined_latest, x.examiner, x.summary, {In(4, "x.examined_edtf")} FROM condition_report x" + OfWork + "x.ordinal", work,
             row => new ConditionReport(
-                row.Figure(1), row.Figure(2), Count(row, 3), row.Word(4), DateAt(row, 5), row.NumberOrNull(8), row.TextOrNull(9), remarks[row.Figure(1)]));
+                row.Figure(1), row.Figure(2), Count(row, 3), row.Word(4), DateAt(row, 5, 10), row.NumberOrNull(8), row.TextOrNull(9), remarks[row.Figure(1)]));
     }
 }

@@ -94,7 +94,7 @@ public sealed partial class Reader
         row => new WorkedOver(sheet, row.Word(0), row.Figure(1), new ListedTitle(0, row.TextOrNull(2), row.Word(3), null, null).Shown)).FirstOrDefault();
 
     private List<Picture> PicturesOf(long work) => Rows(
-        "SELECT id, v, ordinal, impression, edition, matrix, sha256, media, bytes, width, height, file_name, caption, credit, taken, taken_earliest, taken_latest, standing FROM picture WHERE work = @1 ORDER BY ordinal",
+        $"SELECT id, v, ordinal, impression, edition, matrix, sha256, media, bytes, width, height, file_name, caption, credit, taken, taken_earliest, taken_latest, standing, {In(4, "taken_edtf")} FROM picture WHERE work = @1 ORDER BY ordinal",
         [work],
         row => new Picture
         {
@@ -112,7 +112,7 @@ public sealed partial class Reader
             FileName = row.TextOrNull(11),
             Caption = row.TextOrNull(12),
             Credit = row.TextOrNull(13),
-            Taken = DateAt(row, 14),
+            Taken = DateAt(row, 14, 18),
             Standing = row.Word(17),
         });
 

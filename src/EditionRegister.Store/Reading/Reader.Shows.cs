@@ -8,7 +8,7 @@ namespace EditionRegister.Store.Reading;
 
 public sealed partial class Reader
 {
-    private const string ShowSql = "SELECT id, v, name, kind, place, host, opens, opens_earliest, opens_latest, closes, closes_earliest, closes_latest, note FROM show";
+    private string ShowSql => $"SELECT id, v, name, kind, place, host, opens, opens_earliest, opens_latest, closes, closes_earliest, closes_latest, note, {In(4, "opens_edtf")}, {In(4, "closes_edtf")} FROM show";
 
     // Who wrote an entry stands in its text alone, which may be damaged.
     private const string AcceptanceSql = """
@@ -64,8 +64,8 @@ public sealed partial class Reader
         Kind = row.Word(3),
         Place = row.NumberOrNull(4),
         Host = row.NumberOrNull(5),
-        Opens = DateAt(row, 6),
-        Closes = DateAt(row, 9),
+        Opens = DateAt(row, 6, 13),
+        Closes = DateAt(row, 9, 14),
         Note = row.TextOrNull(12),
         Listings = Rows("SELECT id, v, impression, ordinal, standing FROM show_impression WHERE show = @1 ORDER BY ordinal, id", [row.Figure(0)], ListingOf),
     };

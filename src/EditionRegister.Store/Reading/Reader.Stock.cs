@@ -9,12 +9,12 @@ public sealed partial class Reader
 {
     /// <summary>Every stock-take of a place, newest first; of every place where none is named.</summary>
     public IReadOnlyList<StockTake> StockTakes(long? place = null) => Any("stock_take")
-        ? Rows("SELECT id, v, place, occasion, taken, taken_earliest, taken_latest, person, note FROM stock_take WHERE @1 = 0 OR place = @1 ORDER BY id DESC", [place ?? 0], StockTakeOf)
+        ? Rows($"SELECT id, v, place, occasion, taken, taken_earliest, taken_latest, person, note, {In(4, "taken_edtf")} FROM stock_take WHERE @1 = 0 OR place = @1 ORDER BY id DESC", [place ?? 0], StockTakeOf)
         : [];
 
     /// <summary>The stock-take of that id, or null.</summary>
     public StockTake? StockTake(long id) => Any("stock_take")
-        ? Rows("SELECT id, v, place, occasion, taken, taken_earliest, taken_latest, person, note FROM stock_take WHERE id = @1", [id], StockTakeOf).FirstOrDefault()
+        ? Rows($"SELECT id, v, place, occasion, taken, taken_earliest, taken_latest, person, note, {In(4, "taken_edtf")} FROM stock_take WHERE id = @1", [id], StockTakeOf).FirstOrDefault()
         : null;
 
     /// <summary>Matrices with their works that lie in one of some places.</summary>
@@ -72,7 +72,7 @@ public sealed partial class Reader
         row => new SheetInStock(row.Figure(1), row.Figure(2), row.Figure(3), DateAt(row, 4), row.Word(7)));
 
     private StockTake StockTakeOf(SqliteDataReader row) => new(
-        row.Figure(0), row.Figure(1), row.Figure(2), row.Word(3), DateAt(row, 4), row.NumberOrNull(7), row.TextOrNull(8),
+        row.Figure(0), row.Figure(1), row.Figure(2), row.Word(3), DateAt(row, 4, 9), row.NumberOrNull(7), row.TextOrNull(8),
         Rows("SELECT id, ordinal, code, impression, matrix, outcome FROM stock_take_line WHERE stock_take = @1 ORDER BY ordinal", [row.Figure(0)],
             line => new StockTakeLine(line.Figure(0), Count(line, 1), line.Word(2), line.NumberOrNull(3), line.NumberOrNull(4), line.Word(5))));
 }

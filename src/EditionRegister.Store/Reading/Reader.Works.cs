@@ -10,13 +10,19 @@ public sealed partial class Reader
     private readonly Dictionary<string, bool> _any = new(StringComparer.Ordinal);
     private int? _form;
 
-    private string WorkSql => $"SELECT id, v, title, title_state, maker_state, year, year_earliest, year_latest, technique, note, {In(3, "worked_over")} FROM work";
+    private string WorkSql => $"SELECT id, v, title, title_state, maker_state, year, year_earliest, year_latest, technique, note, {In(3, "worked_over")}, {In(4, "year_edtf")}, {In(4, "technique_colours")}, {In(4, "technique_support")} FROM work";
 
+    /// <param name="row">The row.</param>
+    /// <param name="column">Where the text stands; its earliest and latest day stand behind it.</param>
+    /// <param name="edtf">Where its EDTF stands, which came with a later form.</param>
+    private static RecordedDate DateAt(SqliteDataReader row, int column, int? edtf = null)
+    {
+        var read = edtf is { } at ? row.TextOrNull(at) : null;
 
-    private static RecordedDate DateAt(SqliteDataReader row, int column) =>
-        row.IsDBNull(column) && row.IsDBNull(column + 1) && row.IsDBNull(column + 2)
+        return row.IsDBNull(column) && row.IsDBNull(column + 1) && row.IsDBNull(column + 2) && read is null
             ? RecordedDate.None
-            : new RecordedDate(row.TextOrNull(column), row.TextOrNull(column + 1), row.TextOrNull(column + 2));
+            : new RecordedDate(row.TextOrNull(column), row.TextOrNull(column + 1), row.TextOrNull(column + 2)) { ReadAs = read };
+    }
 
     /// <summary>Counts outside the range of the trade are damage; they are shown clipped rather than thrown.</summary>
     private static int? CountOrNull(SqliteDataReader row, int column) =>
@@ -47,8 +53,11 @@ public sealed partial class Reader
         Title = row.TextOrNull(2),
         TitleState = row.Word(3),
         MakerState = row.Word(4),
-        Year = DateAt(row, 5),
+        Year = DateAt(row, 5, 11),
         Technique = row.TextOrNull(8),
+        TechniqueColours = CountOrNull(row, 12),
+        TechniqueSupport = row.TextOrNull(13),
+        Techniques = Any("work_technique") ? TechniquesOf(id) : [],
         Note = row.TextOrNull(9),
         Book = Book,
         Roles = Rows("SELECT id, person, role, ordinal FROM work_role WHERE work = @1 ORDER BY ordinal, id", [id], RoleOf),
@@ -61,6 +70,8 @@ public sealed partial class Reader
         Pictures = Any("picture") ? PicturesOf(id) : [],
         OwnWords = OwnWords,
     };
+
+    private List<string> TechniquesOf(long work) => Rows("SELECT technique FROM work_technique WHERE work = @1 ORDER BY ordinal, id", [work], row => row.Word(0));
 
     private static WorkRole RoleOf(SqliteDataReader row) => new(row.Figure(0), row.Figure(1), row.Word(2), Count(row, 3));
 }

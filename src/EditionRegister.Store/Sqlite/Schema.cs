@@ -9,7 +9,7 @@ namespace EditionRegister.Store.Sqlite;
 internal static class Schema
 {
     /// <summary>The form of register this program writes.</summary>
-    public const int Newest = 3;
+    public const int Newest = 4;
 
     // A form whose tables need no guard of their own ships none but those every table has.
     private static readonly (int Since, string Script)[] OfTheirOwn = [(1, "0001.guards.sql"), (3, "0003.guards.sql")];

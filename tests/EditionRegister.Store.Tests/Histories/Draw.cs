@@ -49,6 +49,14 @@ internal sealed class Draw(string seed)
             _ => ($"../{year}", FactValue.Null, $"{year}-12-31"),
         };
 
-        return [(name, text), (bounds + "_earliest", earliest), (bounds + "_latest", latest)];
+        return [(name, text), (bounds + "_earliest", earliest), (bounds + "_latest", latest), (bounds + "_edtf", text.IsNull || Chance(60) ? FactValue.Null : $"{year}~")];
     }
+
+    /// <summary>What a text says of number, edition and state, under the fact names the catalogue uses.</summary>
+    public (string Fact, FactValue Value)[] Said(string of) =>
+    [
+        ($"{of}_kind", Of("numbered", "proof", "state", "size", "open", "declined")), ($"{of}_series", Of("edition", "A/P", "H.C.")), ($"{of}_number", NumberOrNull(1, 12)),
+        ($"{of}_size", NumberOrNull(12, 90)), ($"{of}_hedge", Of("at-least", "at-most", "about")), ($"{of}_notation", Of("arabic", "roman", "letters")),
+        ($"{of}_state", NumberOrNull(1, 3)), ($"{of}_state_of", NumberOrNull(3, 5)),
+    ];
 }

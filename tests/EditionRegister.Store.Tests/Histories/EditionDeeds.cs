@@ -19,7 +19,7 @@ internal sealed class EditionDeeds(Known known, Draw draw)
                 ("work", work.Id), ("ordinal", work.Editions), ("kind", draw.Of("limited", "open", "varied", "unique", "unknown")), ("extent", extent),
                 ("intended", draw.NumberOrNull(1, 90)), .. draw.Date("declared"), ("closed", draw.Of("yes", "no", "unknown")), .. draw.Date("closed_on", "closed"),
                 ("note", draw.TextOrNull()), ("printing", draw.Of("at-once", "on-demand")), ("rank", draw.Of("first", "later", "restrike", "posthumous")),
-                ("stated_total", draw.NumberOrNull(1, 200)), ("fell_short", draw.Of("reset", "disclosed")),
+                ("stated_total", draw.NumberOrNull(1, 200)), ("fell_short", draw.Of("reset", "disclosed")), ("statement", draw.TextOrNull()),
             ]);
 
         for (var ordinal = 1; ordinal <= draw.Between(1, 3); ordinal++)
@@ -63,7 +63,8 @@ internal sealed class EditionDeeds(Known known, Draw draw)
         deed.Set(
             "numbering", numbering.Id,
             ("edition", edition.Id), ("ordinal", ordinal), ("kind", kind), ("notation", draw.Of("arabic", "roman", "letters", "none")),
-            ("size", numbering.Size), ("size_state", numbering.Size is null ? draw.Of("open", "unknown") : "stated"), ("name", draw.TextOrNull()));
+            ("size", numbering.Size), ("size_state", numbering.Size is null ? draw.Of("open", "unknown") : "stated"), ("name", draw.TextOrNull()),
+            ("hedge", draw.Of("at-least", "at-most", "about")), ("hedged_size", draw.NumberOrNull(1, 90)));
 
         for (var number = 1; number <= (numbering.Size ?? draw.Between(1, 4)); number++)
         {

@@ -34,7 +34,7 @@ internal sealed class GeneratedHistory
             ("grow-lists", people.GrowLists), ("declare", editions.Declare), ("pull", sheets.Pull), ("sort", sheets.Sort), ("pull", sheets.Pull), ("sort", sheets.Sort), ("sort", sheets.Sort), ("sort", sheets.Sort),
             ("number", sheets.Number), ("move", chains.Move), ("sell", chains.Sell), ("inscribe", sheets.Inscribe), ("issue", papers.Issue), ("read-in", papers.ReadIn),
             ("edit-person", people.EditPerson), ("note-person", people.NotePerson), ("erase-person", people.ErasePerson), ("edit-place", people.EditPlace),
-            ("erase-place", people.ErasePlace), ("edit-work", works.EditWork), ("add-role", works.AddRole), ("drop-role", works.DropRole),
+            ("erase-place", people.ErasePlace), ("edit-work", works.EditWork), ("read-technique", works.ReadTechnique), ("add-role", works.AddRole), ("drop-role", works.DropRole),
             ("add-matrix", works.AddMatrix), ("edit-matrix", works.EditMatrix), ("add-run", works.AddRun), ("edit-run", works.EditRun),
             ("edit-edition", editions.EditEdition), ("grow", editions.Grow), ("decide-fate", editions.DecideFate), ("sign", sheets.Sign), ("price", sheets.Price),
             ("unscribe", sheets.Unscribe), ("put-right", chains.PutRight), ("take-back", chains.TakeBack), ("withdraw", papers.Withdraw), ("label", papers.Label), ("undo", papers.Undo),

@@ -23,6 +23,8 @@ internal sealed class Known
 
     public List<string> Roles { get; } = ["maker", "printer", "workshop"];
 
+    public List<string> Techniques { get; } = ["etching", "aquatint", "linocut"];
+
     public List<string> Faults { get; } = ["slur", "crease"];
 
     public List<(string Word, bool Leaves)> Moves { get; } = [("put-away", false), ("consigned", true), ("returned", false), ("lent", true)];
@@ -52,6 +54,8 @@ internal sealed class KnownWork(long id)
     public long Id { get; } = id;
 
     public HashSet<(string Role, long Person)> Roles { get; } = [];
+
+    public HashSet<string> Techniques { get; } = [];
 
     public List<long> RoleRows { get; } = [];
 
@@ -155,6 +159,9 @@ internal sealed class KnownSheet(long id, long work)
     public List<long> Inscriptions { get; } = [];
 
     public int Inscribed { get; set; }
+
+    /// <summary>Rows of who did what, with the inscription that says so.</summary>
+    public List<(long Inscription, long Role)> LetteredRows { get; } = [];
 
     public List<long> Kept { get; } = [];
 

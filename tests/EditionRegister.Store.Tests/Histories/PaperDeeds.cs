@@ -56,6 +56,7 @@ internal sealed class PaperDeeds(Known known, Draw draw, SheetDeeds sheets)
         {
             sheet.Gone = true;
             Unset(deed, "kept_column", sheet.Kept);
+            Unset(deed, "inscription_role", [.. sheet.LetteredRows.Where(row => sheet.Inscriptions.Contains(row.Inscription)).Select(row => row.Role)]);
             Unset(deed, "inscription", sheet.Inscriptions);
             Unset(deed, "whereabouts", sheet.Whereabouts.Select(link => link.Id).Reverse());
             Unset(deed, "ownership", sheet.Ownership.Select(link => link.Id).Reverse());
@@ -86,7 +87,7 @@ internal sealed class PaperDeeds(Known known, Draw draw, SheetDeeds sheets)
         sheet.Documents.Add(id);
         deed.Set(
             "document", id,
-            ("kind", kind), ("impression", sheet.Id), ("serial", $"C-{++_serial:0000}"), ("issued", "2026-03"), ("issued_earliest", "2026-03-01"), ("issued_latest", "2026-03-31"),
+            ("kind", kind), ("impression", sheet.Id), ("serial", $"C-{++_serial:0000}"), ("issued", "2026-03"), ("issued_earliest", "2026-03-01"), ("issued_latest", "2026-03-31"), ("issued_edtf", draw.Of("2026-03", "2026-03~")),
             ("standing", "valid"), ("supersedes", supersedes), ("statement", draw.TextOrNull()));
 
         return id;

@@ -76,6 +76,9 @@ internal sealed class PeopleDeeds(Known known, Draw draw)
         var fault = draw.Word("fault");
         deed.Set("fault", deed.NewId("fault"), ("word", fault), ("name", draw.Text()));
         known.Faults.Add(fault);
+        var technique = draw.Word("technique");
+        deed.Set("technique", deed.NewId("technique"), ("word", technique), ("name", draw.Text()), ("aat", draw.TextOrNull()));
+        known.Techniques.Add(technique);
         var move = draw.Word("move");
         deed.Set("move_kind", deed.NewId("move_kind"), ("word", move), ("name", draw.Text()), ("chain", "whereabouts"), ("leaves", "no"));
         known.Moves.Add((move, false));

@@ -48,7 +48,7 @@ internal sealed class SheetDeeds(Known known, Draw draw, ChainDeeds chains)
             sheet.Edition = numbering.Edition;
             numbering.Edition.Frozen |= sheet.SignedOrLeft;
             writing.On(Root.Work(sheet.Work)).Set(
-                "impression", sheet.Id, ("numbering", numbering.Id), ("number", number.Ordinal), ("pencilled", draw.TextOrNull()), ("titled", draw.TextOrNull()));
+                "impression", sheet.Id, [("numbering", numbering.Id), ("number", number.Ordinal), ("pencilled", draw.TextOrNull()), ("titled", draw.TextOrNull()), .. draw.Said("pencil")]);
         };
     }
 
@@ -77,8 +77,16 @@ internal sealed class SheetDeeds(Known known, Draw draw, ChainDeeds chains)
         sheet.Inscriptions.Add(id);
         deed.Set(
             "inscription", id,
-            ("impression", sheet.Id), ("ordinal", sheet.Inscribed), ("side", draw.Of("front", "back", "unknown")),
-            ("manner", draw.Of("written", "stamped", "embossed", "unknown")), ("position", draw.TextOrNull()), ("text", draw.TextOrNull()));
+            [
+                ("impression", sheet.Id), ("ordinal", sheet.Inscribed), ("side", draw.Of("front", "back", "unknown")),
+                ("manner", draw.Of("written", "stamped", "embossed", "unknown")), ("position", draw.TextOrNull()), ("text", draw.TextOrNull()), .. draw.Said("says"),
+            ]);
+
+        if (sheet.Inscribed == 1 || draw.Chance(30))
+        {
+            sheet.LetteredRows.Add((id, deed.NewId("inscription_role")));
+            deed.Set("inscription_role", sheet.LetteredRows[^1].Role, ("inscription", id), ("ordinal", 1), ("role", draw.Of("drew", "engraved", "printed")), ("name", draw.TextOrNull()));
+        }
     } : null;
 
     public Action<Writing>? Unscribe() => One(sheet => sheet.Inscriptions.Count > 0) is { } sheet ? writing =>
@@ -86,6 +94,12 @@ internal sealed class SheetDeeds(Known known, Draw draw, ChainDeeds chains)
         var id = draw.Of(sheet.Inscriptions);
         sheet.Inscriptions.Remove(id);
         var deed = writing.On(Root.Work(sheet.Work));
+
+        foreach (var (_, role) in sheet.LetteredRows.Where(row => row.Inscription == id))
+        {
+            deed.Unset("inscription_role", role);
+        }
+
         deed.Unset("inscription", id);
 
         if (draw.Chance(30))

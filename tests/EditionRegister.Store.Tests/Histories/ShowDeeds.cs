@@ -49,7 +49,7 @@ internal sealed class ShowDeeds(Known known, Draw draw)
         deed.Set("accepted_finding", id,
             ("rule", draw.Of("SheetsBalance", "NumbersAreUnique")), ("severity", draw.Of("note", "query", "contradiction")), ("subject_kind", "work"),
             ("subject_id", work.Id), ("finding", draw.Text()), ("reason", draw.Text()), ("withdrawn", "no"),
-            ("accepted", "2026-03"), ("accepted_earliest", "2026-03-01"), ("accepted_latest", "2026-03-31"));
+            ("accepted", "2026-03"), ("accepted_earliest", "2026-03-01"), ("accepted_latest", "2026-03-31"), ("accepted_edtf", draw.Of("2026-03", "2026-03~")));
     };
 
     public Action<Writing>? TakeBack() => OneAccepted() is { } id ? writing =>

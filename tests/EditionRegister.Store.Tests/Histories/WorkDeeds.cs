@@ -42,6 +42,21 @@ internal sealed class WorkDeeds(Known known, Draw draw)
         writing.On(Root.Work(work.Id)).Unset("work_role", row);
     } : null;
 
+    /// <summary>Reads a technique of the list in the words of a work.</summary>
+    public Action<Writing>? ReadTechnique() => On((deed, work) =>
+    {
+        var technique = draw.Of(known.Techniques);
+
+        if (work.Techniques.Add(technique))
+        {
+            deed.Set("work_technique", deed.NewId("work_technique"), ("work", work.Id), ("ordinal", work.Techniques.Count), ("technique", technique));
+        }
+        else
+        {
+            Describe(deed, work.Id);
+        }
+    });
+
     public Action<Writing>? AddMatrix() => On((deed, work) =>
     {
         var id = deed.NewId("matrix");
@@ -83,6 +98,7 @@ internal sealed class WorkDeeds(Known known, Draw draw)
             [
                 ("title", state == "given" ? draw.Text() : FactValue.Null), ("title_state", state), ("maker_state", draw.Of("named", "unknown")),
                 .. draw.Date("year"), ("technique", draw.TextOrNull()), ("note", draw.TextOrNull()), ("worked_over", SheetOrNull(_ => true)),
+                ("technique_colours", draw.NumberOrNull(1, 9)), ("technique_support", draw.TextOrNull()),
             ]);
     }
 
@@ -100,6 +116,10 @@ internal sealed class WorkDeeds(Known known, Draw draw)
                 ("sheet_height", draw.NumberOrNull(1, 900_000)), ("sheet_width", draw.NumberOrNull(1, 900_000)), ("note", draw.TextOrNull()),
                 ("cut_into", draw.NumberOrNull(1, 4)), ("made_of", draw.NumberOrNull(1, 4)), .. draw.Date("ready"),
                 ("posthumous", draw.Of("yes", "no", "unknown")), ("cancellation_proof", draw.YesNo()),
+                ("image_written", draw.TextOrNull()), ("sheet_written", draw.TextOrNull()), ("paper_name", draw.TextOrNull()), ("paper_maker", draw.TextOrNull()),
+                ("paper_grammage", draw.NumberOrNull(4_000, 64_000)), ("paper_pounds", draw.NumberOrNull(2_000, 30_000)), ("paper_basis_height", draw.NumberOrNull(1, 900_000)),
+                ("paper_basis_width", draw.NumberOrNull(1, 900_000)), ("paper_height", draw.NumberOrNull(1, 900_000)), ("paper_width", draw.NumberOrNull(1, 900_000)),
+                ("paper_edges", draw.TextOrNull()), ("paper_lot", draw.TextOrNull()),
             ]);
     }
 

@@ -76,7 +76,7 @@ public sealed class SchemaTamperingTests : IDisposable
     }
 
     [Theory]
-    [InlineData("PRAGMA user_version=4", "register-newer")]
+    [InlineData("PRAGMA user_version=5", "register-newer")]
     [InlineData("PRAGMA application_id=1", "register-cannot-open")]
     public void A_file_that_says_it_is_not_for_this_program_is_refused(string sql, string name)
     {

@@ -40,7 +40,8 @@ public sealed class PastRegisterTests : IDisposable
             using var past = _register.Store.AsOf(day);
 
             Assert.Equal(then, past.Store.Read(reader => Open(reader.Connection)));
-            Assert.DoesNotContain(past.Store.Check(_ => []), finding => finding.Rule != "SealedFactsAgree");
+            // Who was erased since was not erased yet, and has no name any more: the table itself would refuse such a row.
+            Assert.DoesNotContain(past.Store.Check(_ => []), finding => finding.Rule != "SealedFactsAgree" && finding.Message != "The database reports: CHECK constraint failed in person.");
         }
     }
 
@@ -125,7 +126,7 @@ public sealed class PastRegisterTests : IDisposable
         using var before = store.AsOf(new DateOnly(2027, 1, 8));
         using var after = store.AsOf(new DateOnly(2027, 1, 9));
 
-        Assert.Equal((1, 3), (before.Store.Read(reader => Schema.FormOf(reader.Connection)), after.Store.Read(reader => Schema.FormOf(reader.Connection))));
+        Assert.Equal((1, 4), (before.Store.Read(reader => Schema.FormOf(reader.Connection)), after.Store.Read(reader => Schema.FormOf(reader.Connection))));
         Assert.Equal(6, before.Store.Read(reader => reader.Works().Count()));
     }
 
