@@ -45,6 +45,12 @@ internal static class App
         }
 
         var code = Invoke(line, context);
+
+        if (code == ExitCode.Done)
+        {
+            Readings.Print(line, context);
+        }
+
         context.Output.Flush();
 
         return code;

@@ -6,7 +6,7 @@ namespace EditionRegister.Cli.Tests;
 public sealed class WrongValueTests : IDisposable
 {
     private const string Range = "no number, range of numbers or register code, so no impressions were chosen. Write it like 3-7, 9, A/P I-III, 7KQ4-M2X3; in a code, look for a mistyped character.";
-    private const string Date = "takes a date such as 2026, 2026-03, 2026-03-01, 2026~ (about), 202X, 2026-21 (spring) or 2024/2026, and";
+    private const string Date = "takes a date such as 2026, 2026-03, 2026-03-01, c. 2026, spring 2026 or 2024 to 2026, and";
     private const string NotACode = "is no register code: a code has the form 7KQ4-M2X3, and its last character answers for the others. Nothing was changed. Look at the label again.";
     private const string Amount = "such as 180 or 180.50, with a point and without separators of thousands, and";
     private const string Numbering = "is no numbering. Nothing was changed. Write its first and last number, with the mark before them: 1-12, A/P I-II, H.C. A-C, B.A.T., or open.";
@@ -31,7 +31,7 @@ public sealed class WrongValueTests : IDisposable
     [InlineData("log --newest 0", "--newest takes a whole number from one, such as 12, and “0” is none.")]
     [InlineData("run add 1 --started -1", "--started takes a whole number, such as 12, and “-1” is none.")]
     [InlineData("run add 1 --pile 1,000", "--pile takes a whole number, such as 12, and “1,000” is none.")]
-    [InlineData("run add 1 --printed 31.12.2026", "--printed " + Date + " “31.12.2026” is none.")]
+    [InlineData("run add 1 --printed 31.13.2026", "--printed " + Date + " “31.13.2026” is none.")]
     [InlineData("close 1 --on 2026-02-30", "--on " + Date + " “2026-02-30” is none.")]
     [InlineData("run add 1 --image 300,5x225", "--image takes a size such as 310 x 220 (height x width in millimetres), and “300,5x225” is none.")]
     [InlineData("sort keep --sheets 1", "STANDING takes kept, spare, left-out, held-out or pulled, and “keep” is none.")]

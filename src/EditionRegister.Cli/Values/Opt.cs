@@ -35,7 +35,12 @@ internal static class Opt
         new(name) { HelpName = "N", Description = description, CustomParser = Given.One<int?>(NumberValue.TryReadSome, "a whole number from one, such as 12") };
 
     public static Option<RecordedDate?> Date(string name, string description) =>
-        new(name) { HelpName = "DATE", Description = description, CustomParser = Given.One<RecordedDate?>(TryReadDate, $"a date such as {Edtf.Form}") };
+        new ReadOption<RecordedDate?>(name, date => date?.InOtherWords)
+        {
+            HelpName = "DATE",
+            Description = description,
+            CustomParser = Given.One<RecordedDate?>(RecordedDate.TryRead, $"a date such as {RecordedDate.Form}"),
+        };
 
     public static Option<Size?> Size(string name, string description) => new(name)
     {
@@ -64,8 +69,4 @@ internal static class Opt
         Arity = ArgumentArity.OneOrMore,
         CustomParser = Given.AllSound(NumberingPlan.Plausible),
     };
-
-    // Free words would be kept without an earliest and a latest day, and a slip of the finger with them.
-    private static bool TryReadDate(string text, out RecordedDate? value) =>
-        (value = Edtf.TryParse(text, out _) ? RecordedDate.Read(text) : null) is not null;
 }

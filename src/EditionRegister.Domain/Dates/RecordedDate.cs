@@ -7,12 +7,15 @@ namespace EditionRegister.Domain.Dates;
 public sealed record RecordedDate(string? Text, string? EarliestText, string? LatestText)
 {
     /// <summary>Shown next to every field and in every message that asks for a date.</summary>
-    public const string Form = "2026, 2026-03, 2026-03-01, c. 2026, spring 2026 or 2024-26";
+    public const string Form = "2026, 2026-03, 2026-03-01, c. 2026, spring 2026 or 2024 to 2026";
 
     public static RecordedDate None { get; } = new(null, null, null);
 
     /// <summary>What was read of the text, in EDTF; null where the text is EDTF itself, or was not read.</summary>
     public string? ReadAs { get; init; }
+
+    /// <summary>How the words of the text were read, for a person to see: "about 1926: 1921 to 1931"; null where there was nothing to read into it.</summary>
+    public string? InOtherWords => ReadAs is null ? null : DateAsRead.Of(this);
 
     public bool IsKnown => Text is not null;
 

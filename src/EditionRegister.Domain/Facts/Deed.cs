@@ -1,10 +1,12 @@
 namespace EditionRegister.Domain.Facts;
 
 /// <summary>What one deed sets on one thing: final values of facts, and rows that are no more. Becomes one entry of the logbook.</summary>
-public sealed class Deed(Root root, Func<string, long> nextId)
+/// <param name="root">What it is about.</param>
+/// <param name="nextId">Gives an id that no row of a table ever had.</param>
+/// <param name="isNew">Whether an id was given in the same go, by whichever deed.</param>
+public sealed class Deed(Root root, Func<string, long> nextId, Func<string, long, bool>? isNew = null)
 {
     private readonly Dictionary<(string Table, long Id), RowFacts> _rows = [];
-    private readonly HashSet<(string Table, long Id)> _new = [];
     private readonly List<RowFacts> _sets = [];
     private readonly List<RowName> _unsets = [];
     private readonly List<RowName> _erasures = [];
@@ -23,16 +25,10 @@ public sealed class Deed(Root root, Func<string, long> nextId)
     public bool IsEmpty => _sets.Count == 0 && _unsets.Count == 0 && _erasures.Count == 0;
 
     /// <summary>A fresh id, never used in this table before.</summary>
-    public long NewId(string table)
-    {
-        var id = nextId(table);
-        _new.Add((table, id));
+    public long NewId(string table) => nextId(table);
 
-        return id;
-    }
-
-    /// <summary>Whether this deed asked for the id: the row has no facts yet that this could leave standing.</summary>
-    public bool IsNew(string table, long id) => _new.Contains((table, id));
+    /// <summary>Whether the row is made in this same go: it has no facts yet that could be left standing.</summary>
+    public bool IsNew(string table, long id) => isNew?.Invoke(table, id) ?? false;
 
     /// <exception cref="ArgumentException">The catalogue has no such fact, or it holds another type.</exception>
     public void Set(string table, long id, params ReadOnlySpan<(string Fact, FactValue Value)> facts)

@@ -11,6 +11,7 @@ namespace EditionRegister.Store.Logbook;
 public sealed class Writing
 {
     private readonly Dictionary<string, long> _nextIds = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, long> _firstNew = new(StringComparer.Ordinal);
     private readonly Dictionary<Root, Deed> _byRoot = [];
     private readonly List<Deed> _deeds = [];
 
@@ -42,7 +43,7 @@ public sealed class Writing
     {
         if (!_byRoot.TryGetValue(root, out var deed))
         {
-            deed = new Deed(root, NewId);
+            deed = new Deed(root, NewId, IsNew);
             _byRoot.Add(root, deed);
             _deeds.Add(deed);
         }
@@ -54,7 +55,7 @@ public sealed class Writing
     public long StartBatch(string kind, params ReadOnlySpan<(string Fact, FactValue Value)> facts)
     {
         var id = NewId("batch");
-        Deed deed = new(Root.Batch(id), NewId);
+        Deed deed = new(Root.Batch(id), NewId, IsNew);
         deed.Set("batch", id, ("kind", kind), ("undone", "no"));
         deed.Set("batch", id, facts);
         _byRoot.Add(deed.Root, deed);
@@ -116,10 +117,13 @@ public sealed class Writing
             // Not the highest id that stands: the row that had the highest may have been undone, and the logbook still speaks of it.
             next = 1 + Connection.Number(
                 $"SELECT max(coalesce((SELECT max(id) FROM {FactCatalogue.Table(table).Name}), 0), coalesce((SELECT seq FROM sqlite_sequence WHERE name = @1), 0))", table);
+            _firstNew[table] = next;
         }
 
         _nextIds[table] = next + 1;
 
         return next;
     }
+
+    private bool IsNew(string table, long id) => _firstNew.TryGetValue(table, out var first) && id >= first;
 }

@@ -32,11 +32,17 @@ internal sealed class Field
     /// <summary>What is wrong with the answer, in a sentence, or null.</summary>
     public Func<string, string?> Wrong { get; init; } = _ => null;
 
+    /// <summary>How the answer would be read, where something is read into it; else null. Shown while it is typed.</summary>
+    public Func<string, string?> Reads { get; init; } = _ => null;
+
     /// <summary>What the register knows that may be meant, the likeliest first.</summary>
     public Func<string, IReadOnlyList<string>> Known { get; init; } = _ => [];
 
     /// <summary>The answer without blanks around it; null where there is none.</summary>
     public string? Answer => string.IsNullOrWhiteSpace(Text) ? null : Text.Trim();
+
+    /// <summary>How the answer is read so far; null where it says it plainly itself, or nothing is read.</summary>
+    public string? ReadAs => Answer is { } answer ? Reads(answer) : null;
 
     /// <summary>What keeps the answer from being taken, in words, or null.</summary>
     public string? Problem() =>

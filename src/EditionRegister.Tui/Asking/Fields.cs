@@ -14,12 +14,13 @@ internal static class Fields
     private const int MostKnown = 6;
     private const decimal Hundredths = 100m;
 
-    /// <summary>A date in EDTF.</summary>
+    /// <summary>A date in EDTF or in words.</summary>
     public static Field Date(string label, string given = "") => new(label, given)
     {
-        Form = $"a date such as {Edtf.Form}",
-        // Free words would be kept without an earliest and a latest day, and a slip of the finger with them.
-        Wrong = typed => Edtf.TryParse(typed, out _) ? null : $"“{typed}” is no date that can be kept: write {Edtf.Form}.",
+        Form = $"a date such as {RecordedDate.Form}",
+        // What is not read would be kept without an earliest and a latest day, and a slip of the finger with it.
+        Wrong = typed => RecordedDate.TryRead(typed, out _) ? null : $"“{typed}” is no date that can be read: write {RecordedDate.Form}.",
+        Reads = typed => RecordedDate.TryRead(typed, out var date) ? date.InOtherWords : null,
     };
 
     public static Field Today(string label, DateOnly today) => Date(label, today.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));

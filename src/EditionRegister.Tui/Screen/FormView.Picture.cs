@@ -53,7 +53,7 @@ internal sealed partial class FormView
     private List<Line> Under(Form form, int inner)
     {
         List<Line> lines = [];
-        lines.Add(form.Current.Form.Length > 0 && form.Current.Words is null ? Line.Of("  " + form.Current.Form, Tone.Quiet) : Line.Empty);
+        lines.AddRange(Hint(form.Current, inner));
         lines.Add(Known(form, inner));
 
         if (_escAsked)
@@ -73,6 +73,11 @@ internal sealed partial class FormView
 
         return lines;
     }
+
+    /// <summary>How the answer is read so far; where it says it plainly, the form of a right one.</summary>
+    private static IEnumerable<Line> Hint(Field field, int inner) =>
+        field.ReadAs is { } read ? Wrap.Of($"read as {read}", inner - 2).Select(line => Line.Of("  " + line, Tone.Good))
+        : [field.Form.Length > 0 && field.Words is null ? Line.Of("  " + field.Form, Tone.Quiet) : Line.Empty];
 
     /// <summary>Says that there are fields beyond those in sight.</summary>
     private Line Scrolled(Form form)

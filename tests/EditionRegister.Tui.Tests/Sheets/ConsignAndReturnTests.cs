@@ -36,7 +36,7 @@ public sealed class ConsignAndReturnTests
     [InlineData("To whom", "", "To whom is needed: a gallery, a shop, a friend who sells: Quay Gallery.")]
     [InlineData("To whom", "Nobody Known", "Nobody called “Nobody Known” is in the address book. Nothing was changed. Record them first with `edreg person add`, or name them by their number.")]
     [InlineData("Their share", "140", "“140” is no share: write per cent from 0 to 100, such as 40 or 33.33.")]
-    [InlineData("Until", "when sold", "“when sold” is no date that can be kept: ")]
+    [InlineData("Until", "when sold", "“when sold” is no date that can be read: ")]
     public async Task What_is_not_right_is_said_and_nothing_is_consigned(string field, string typed, string problem)
     {
         await using var house = await TestHouse.OnDemoAsync();

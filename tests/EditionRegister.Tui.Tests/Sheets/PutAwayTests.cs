@@ -111,7 +111,7 @@ public sealed class PutAwayTests
 
     [Theory]
     [InlineData("Place", "", "Place is needed: Drawer 3, or from the outside in: Studio › Plan chest › Drawer 3.")]
-    [InlineData("Date", "yesterday", "“yesterday” is no date that can be kept: write 2026, 2026-03, 2026-03-01, 2026~ (about), 202X, 2026-21 (spring) or 2024/2026.")]
+    [InlineData("Date", "yesterday", "“yesterday” is no date that can be read: write 2026, 2026-03, 2026-03-01, c. 2026, spring 2026 or 2024 to 2026.")]
     public async Task What_is_not_right_is_said_and_the_form_stays_open(string field, string typed, string problem)
     {
         await using var house = await TestHouse.OnDemoAsync();

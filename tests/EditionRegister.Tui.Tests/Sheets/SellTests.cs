@@ -125,7 +125,7 @@ public sealed class SellTests
     [InlineData("Price", "a lot", "“a lot” is no amount in EUR: ")]
     [InlineData("Price", "-5", "“-5” is no amount in EUR: ")]
     [InlineData("Currency", "shells", "“shells” is no currency the register knows: write three letters, such as EUR, GBP or USD.")]
-    [InlineData("Date", "soon", "“soon” is no date that can be kept: ")]
+    [InlineData("Date", "soon", "“soon” is no date that can be read: ")]
     [InlineData("First label", "0", "“0” is no whole number from 1.")]
     public async Task What_is_not_right_is_said_and_nothing_is_sold(string field, string typed, string problem)
     {

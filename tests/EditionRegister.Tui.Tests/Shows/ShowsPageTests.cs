@@ -48,7 +48,7 @@ public sealed class ShowsPageTests
 
     [Theory]
     [InlineData("Name", "", "Name is needed: as it is announced: Open studio 2026.")]
-    [InlineData("Opens", "soon", "“soon” is no date that can be kept: write ")]
+    [InlineData("Opens", "soon", "“soon” is no date that can be read: write ")]
     [InlineData("Closes", "2026-09-01", "A show that opens 2026-09-04 cannot close 2026-09-01, which is before. Nothing was changed.")]
     [InlineData("Place", "The moon", "There is no place “The moon”")]
     [InlineData("Host", "Nobody Known", "Nobody called “Nobody Known” is in the address book")]
