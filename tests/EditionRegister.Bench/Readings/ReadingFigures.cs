@@ -16,6 +16,7 @@ internal static class ReadingFigures
         DateFigures.Print(folder, output);
         SizeFigures.Print(folder, output);
         TechniqueFigures.Print(folder, output);
+        TechniquesByHandFigures.Print(folder, output);
 
         return 0;
     }
