@@ -6,15 +6,15 @@ namespace EditionRegister.Bench.Readings;
 /// <summary>Mediums that were read by hand, against what the reader finds in them: part by part, with every disagreement.</summary>
 internal static class TechniquesByHandFigures
 {
-    private const string Name = "mediums_read_by_hand.tsv";
+    public const string File = "mediums_read_by_hand.tsv";
 
     public static void Print(string folder, TextWriter output)
     {
-        var path = Path.Combine(folder, Name);
+        var path = Path.Combine(folder, File);
 
-        if (!File.Exists(path))
+        if (!System.IO.File.Exists(path))
         {
-            output.WriteLine($"techniques read by hand: no {Name} there.");
+            output.WriteLine($"techniques read by hand: no {File} there.");
 
             return;
         }
@@ -37,7 +37,7 @@ internal static class TechniquesByHandFigures
             disagreements.AddRange(apart.Select(part => $"{part.Name}  {table[row, "text"]} | by hand: {table[row, part.Name]} | read: {part.Read}"));
         }
 
-        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"techniques read by hand: {table.Rows.Count} texts of {Name}; agree: {string.Join(", ", agree.Select(part => string.Create(CultureInfo.InvariantCulture, $"{part.Key} {part.Value}")))}"));
+        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"techniques read by hand: {table.Rows.Count} texts of {File}; agree: {string.Join(", ", agree.Select(part => string.Create(CultureInfo.InvariantCulture, $"{part.Key} {part.Value}")))}"));
 
         foreach (var line in disagreements.Order(StringComparer.Ordinal))
         {
@@ -48,8 +48,8 @@ internal static class TechniquesByHandFigures
     private static List<(string Name, string Read)> Parts(TechniqueRead read) =>
     [
         ("techniques", string.Join(", ", read.Techniques.Select(technique => technique.Word))),
-        ("colours", read.Colours?.ToString(CultureInfo.InvariantCulture) ?? ""),
-        ("support", read.Support ?? ""),
+        ("colours", read.Colours?.ToString(CultureInfo.InvariantCulture) ?? (read.InColour ? "in colour" : "")),
+        ("support", read.Techniques.Count == 0 ? "" : read.Support ?? ""),
         ("left", read.Techniques.Count == 0 ? "" : string.Join("; ", read.Left)),
     ];
 

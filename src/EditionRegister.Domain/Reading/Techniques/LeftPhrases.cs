@@ -1,0 +1,66 @@
+using EditionRegister.Domain.Reading.Text;
+
+namespace EditionRegister.Domain.Reading.Techniques;
+
+/// <summary>What of a text was not understood, phrase by phrase as written, without the words that only join.</summary>
+internal static class LeftPhrases
+{
+    public static IReadOnlyList<string> Of(TokenText text, bool[] read)
+    {
+        List<string> phrases = [];
+
+        for (var at = 0; at < text.Count; at++)
+        {
+            var from = at;
+            var isBracket = text.IsSign(at, '(');
+
+            while (at < text.Count && !read[at] && !text.IsAnySign(at, ",;|") && !(isBracket && text.IsSign(at, ')')))
+            {
+                at++;
+            }
+
+            if (Trimmed(text, from, at) is { } phrase)
+            {
+                phrases.Add(phrase);
+            }
+        }
+
+        return phrases;
+    }
+
+    public static bool IsJoining(ReadOnlySpan<char> word) =>
+        word is "and" or "with" or "in" or "on" or "over" or "et" or "und" or "mit" or "e" or "con" or "y" or "a" or "an" or "the" or "of" or "or" or "from" or "to" or "by" or "s" or "l" or "d" or "en" or "avec" or "sur" or "auf" or "su" or "sobre" or "von" or "aus" or "de" or "di" or "da" or "al" or "alla" or "using";
+
+    private static string? Trimmed(TokenText text, int from, int to)
+    {
+        while (from < to && IsIdle(text, from))
+        {
+            from++;
+        }
+
+        var opened = LastOpened(text, from, to);
+
+        while (to > from && IsIdle(text, to - 1) && !(opened >= from && opened < to && text.IsAnySign(to - 1, ")]")))
+        {
+            to--;
+        }
+
+        // "Printed" before something read says nothing of its own.
+        return from == to || (to - from == 1 && text.IsWord(from, "printed")) ? null : text.Text[text[from].Start..text[to - 1].End];
+    }
+
+    // A question mark is a doubt, and stays.
+    private static bool IsIdle(TokenText text, int at) => text.IsWord(at) ? IsJoining(text.Word(at)) && !(text.IsSign(at - 1, '-') && !text.IsApart(at)) : !text.IsDigits(at) && !text.IsAnySign(at, "?#");
+
+    private static int LastOpened(TokenText text, int from, int to)
+    {
+        var at = to - 1;
+
+        while (at >= from && !text.IsAnySign(at, "(["))
+        {
+            at--;
+        }
+
+        return at;
+    }
+}
