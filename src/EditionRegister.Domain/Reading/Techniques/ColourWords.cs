@@ -10,6 +10,8 @@ internal static class ColourWords
 
     private static readonly Dictionary<string, string> VariantOf = new(StringComparer.Ordinal) { ["woodcut"] = "colour-woodcut", ["lithograph"] = "colour-lithograph" };
 
+    private static readonly List<string> GermanCounts = ["ein", "zwei", "drei", "vier", "funf", "sechs", "sieben", "acht", "neun", "zehn", "elf", "zwolf"];
+
     private static readonly FrozenDictionary<string, int>.AlternateLookup<ReadOnlySpan<char>> Compounds = OfOneWord();
 
     /// <summary>The technique that a technique is when it is printed in colour; null where the list has none of its own.</summary>
@@ -36,6 +38,19 @@ internal static class ColourWords
         return IsPlural(text.Word(noun)) || IsSingular(text.Word(noun)) || IsNoun(text.Word(noun)) || text.Word(noun) is "tintas" or "tinta" or "tinte" ? (count.Value, noun + 1) : null;
     }
 
+    /// <summary>German says colour within the word: Farblinolschnitt, Dreifarbenholzschnitt. The count if said, and where the technique begins.</summary>
+    public static (int? Count, int From)? Within(ReadOnlySpan<char> word)
+    {
+        if (word.Length > 40 || word.IndexOf("farb") is not (>= 0 and var at))
+        {
+            return null;
+        }
+
+        var rest = word[(at + 4)..].StartsWith("en") ? at + 6 : at + 4;
+
+        return at == 0 ? (null, rest) : GermanCounts.IndexOf(word[..at].ToString()) is >= 0 and var count ? (count + 1, rest) : null;
+    }
+
     public static bool IsPlural(ReadOnlySpan<char> word) => word is "colors" or "colours" or "couleurs" or "colori" or "colores" or "farben";
 
     /// <summary>Nouns that say colour after "in" and after a count: "en couleur", "a colore".</summary>
@@ -50,11 +65,10 @@ internal static class ColourWords
     // vierfarbig, dreifarbiger, Zweifarbendruck; bicolore.
     private static FrozenDictionary<string, int>.AlternateLookup<ReadOnlySpan<char>> OfOneWord()
     {
-        string[] counts = ["ein", "zwei", "drei", "vier", "funf", "sechs", "sieben", "acht", "neun", "zehn", "elf", "zwolf"];
         string[] endings = ["farbig", "farbige", "farbiger", "farbiges", "farbigen", "farbigem", "farbendruck", "farbdruck"];
         Dictionary<string, int> words = new(StringComparer.Ordinal) { ["bicolor"] = 2, ["bicolore"] = 2, ["bichrome"] = 2, ["tricolor"] = 3, ["tricolore"] = 3, ["trichrome"] = 3 };
 
-        foreach (var (index, count) in counts.Index())
+        foreach (var (index, count) in GermanCounts.Index())
         {
             foreach (var ending in endings)
             {

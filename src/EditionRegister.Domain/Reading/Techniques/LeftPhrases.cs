@@ -50,7 +50,10 @@ internal static class LeftPhrases
     }
 
     // A question mark is a doubt, and stays.
-    private static bool IsIdle(TokenText text, int at) => text.IsWord(at) ? IsJoining(text.Word(at)) && !(text.IsSign(at - 1, '-') && !text.IsApart(at)) : !text.IsDigits(at) && !text.IsAnySign(at, "?#");
+    private static bool IsIdle(TokenText text, int at) => text.IsWord(at) ? IsJoining(text.Word(at)) && !IsTied(text, at) : !text.IsDigits(at) && !text.IsAnySign(at, "?#");
+
+    // The e of "hashira-e" and the d of "d'après" join nothing.
+    private static bool IsTied(TokenText text, int at) => (text.IsSign(at - 1, '-') && !text.IsApart(at)) || (text.IsSign(at + 1, '\'') && !text.IsApart(at + 1));
 
     private static int LastOpened(TokenText text, int from, int to)
     {

@@ -9,7 +9,7 @@ internal static class MatrixWords
     private const int Most = 99;
 
     private static readonly FrozenDictionary<string, string>.AlternateLookup<ReadOnlySpan<char>> Kinds = Of(
-        ("block", "block blocks woodblock woodblocks stock stocke druckstock druckstocke holzstock holzstocke taco tacos bois legno legni"),
+        ("block", "block blocks woodblock woodblocks stock stocke stocken druckstock druckstocke druckstocken holzstock holzstocke holzstocken taco tacos bois legno legni"),
         ("plate", "plate plates plaque plaques planche planches platte platten druckplatte druckplatten lastra lastre matrice matrici matrices matrix plancha planchas"),
         ("stone", "stone stones pierre pierres stein steine steinen pietra pietre piedra piedras"),
         ("screen", "screen screens ecran ecrans sieb siebe sieben telaio telai pantalla pantallas"));

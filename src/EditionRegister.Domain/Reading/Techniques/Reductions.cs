@@ -19,7 +19,7 @@ internal static class Reductions
                 techniques[beside] = reduction;
                 techniques.RemoveAt(at);
 
-                return techniques;
+                return [.. techniques.Distinct()];
             }
         }
 

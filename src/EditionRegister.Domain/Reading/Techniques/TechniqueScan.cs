@@ -38,7 +38,7 @@ internal sealed class TechniqueScan(TokenText text, TechniqueTable? own)
     {
         if (At(at) is not { } met)
         {
-            return Elliptic(at);
+            return Elliptic(at) ?? WithColourInOneWord(at);
         }
 
         if (met.Writing.Technique is null || NotPrints.SaysAThing(text, met))
@@ -66,6 +66,22 @@ internal sealed class TechniqueScan(TokenText text, TechniqueTable? own)
         }
 
         Take(new Met(writing, at, at + 1));
+
+        return at + 1;
+    }
+
+    // "Farblinolschnitt", "Dreifarbenholzschnitt".
+    private int? WithColourInOneWord(int at)
+    {
+        if (ColourWords.Within(text.Word(at)) is not { } colour || TechniqueTable.Shipped.OfWord(text.Word(at)[colour.From..]) is not { } technique)
+        {
+            return null;
+        }
+
+        var printed = colour.Count is null ? ColourWords.Variant(technique) ?? technique : technique;
+        Take(new Met(new Writing([text.Word(at).ToString()], printed, NeedsCompany: false), at, at + 1));
+        _colours ??= colour.Count;
+        _inColour |= colour.Count is null && !ColourWords.SaysColour(printed);
 
         return at + 1;
     }

@@ -40,6 +40,10 @@ internal sealed class TechniqueTable
     /// <summary>Every writing of one word.</summary>
     public IEnumerable<Writing> OfOneWord => _byFirst.Dictionary.Values.SelectMany(same => same).Where(writing => writing.Words.Length == 1);
 
+    /// <summary>The technique that is written in one word.</summary>
+    public Technique? OfWord(ReadOnlySpan<char> word) =>
+        _byFirst.TryGetValue(word, out var same) && same[^1] is { Words.Length: 1, NeedsCompany: false } writing ? writing.Technique : null;
+
     /// <summary>The longest writing that begins at a token.</summary>
     public Met? At(TokenText text, int at)
     {
