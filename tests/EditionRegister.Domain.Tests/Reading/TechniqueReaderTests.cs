@@ -87,7 +87,10 @@ public class TechniqueReaderTests(string culture = "") : InCulture(culture)
     [InlineData("etching from two plates on paper", "2 plates")]
     [InlineData("color lithograph from eleven stones", "11 stones")]
     [InlineData("linogravure de trois planches", "3 plates")]
-    [InlineData("portfolio of etchings with 12 plates", null)]
+    [InlineData("two-plate etching", "2 plates")]
+    [InlineData("Etching, two plates, three colours", "2 plates")]
+    [InlineData("portfolio of etchings, 12 plates", null)]
+    [InlineData("etchings with 12 plates", null)]
     [InlineData("woodcut", null)]
     public void Matrices_are_counted(string text, string? matrices)
     {
@@ -106,6 +109,11 @@ public class TechniqueReaderTests(string culture = "") : InCulture(culture)
     [InlineData("linocut, Japanese paper", "Japanese paper")]
     [InlineData("woodcut mounted on a scroll", null)]
     [InlineData("crayon on etching", null)]
+    [InlineData("etching on copper", null)]
+    [InlineData("photo-etching on copperplate on paper", "paper")]
+    [InlineData("lithograph on zinc", null)]
+    [InlineData("screenprint on steel", "steel")]
+    [InlineData("lithograph on German Copperplate paper", "German Copperplate paper")]
     [InlineData("linocut", null)]
     public void The_support_is_kept_as_written(string text, string? support)
     {

@@ -57,7 +57,9 @@ internal static class ColourWords
     public static bool IsNoun(ReadOnlySpan<char> word) => word is "couleur" or "colore" or "farbe";
 
     public static bool IsSingular(ReadOnlySpan<char> word) =>
-        word is "color" or "colour" or "colored" or "coloured" or "farbig" or "farbige" or "farbiger" or "farbiges" or "polychrome" or "polychrom" or "multicolor" or "multicolored" or "multicolour" or "multicoloured" or "mehrfarbig" or "mehrfarbige" or "mehrfarbiger" or "multicolore";
+        word is "color" or "colour" or "colored" or "coloured"
+            or "farbig" or "farbige" or "farbiger" or "farbiges" or "polychrome" or "polychrom"
+            or "multicolor" or "multicolored" or "multicolour" or "multicoloured" or "mehrfarbig" or "mehrfarbige" or "mehrfarbiger" or "multicolore";
 
     /// <summary>Before a colour: "in color", "en couleurs", "a colori", "printed in colors", "in full colour".</summary>
     public static bool LeadsIn(ReadOnlySpan<char> word) => word is "in" or "en" or "a" or "printed" or "full" or "multi" or "several" or "various" or "many" or "plusieurs" or "mehreren" or "varios" or "vari";

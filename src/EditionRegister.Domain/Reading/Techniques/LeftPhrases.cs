@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using EditionRegister.Domain.Reading.Text;
 
 namespace EditionRegister.Domain.Reading.Techniques;
@@ -5,6 +6,10 @@ namespace EditionRegister.Domain.Reading.Techniques;
 /// <summary>What of a text was not understood, phrase by phrase as written, without the words that only join.</summary>
 internal static class LeftPhrases
 {
+    private static readonly FrozenSet<string>.AlternateLookup<ReadOnlySpan<char>> Joining = (
+        "and with in on over et und mit e con y a an the of or from to by s l d en avec sur auf su sobre von aus de di da al alla using").Split(' ')
+        .ToFrozenSet(StringComparer.Ordinal).GetAlternateLookup<ReadOnlySpan<char>>();
+
     public static IReadOnlyList<string> Of(TokenText text, bool[] read)
     {
         List<string> phrases = [];
@@ -28,8 +33,7 @@ internal static class LeftPhrases
         return phrases;
     }
 
-    public static bool IsJoining(ReadOnlySpan<char> word) =>
-        word is "and" or "with" or "in" or "on" or "over" or "et" or "und" or "mit" or "e" or "con" or "y" or "a" or "an" or "the" or "of" or "or" or "from" or "to" or "by" or "s" or "l" or "d" or "en" or "avec" or "sur" or "auf" or "su" or "sobre" or "von" or "aus" or "de" or "di" or "da" or "al" or "alla" or "using";
+    public static bool IsJoining(ReadOnlySpan<char> word) => Joining.Contains(word);
 
     private static string? Trimmed(TokenText text, int from, int to)
     {

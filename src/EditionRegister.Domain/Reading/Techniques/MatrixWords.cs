@@ -14,17 +14,19 @@ internal static class MatrixWords
         ("stone", "stone stones pierre pierres stein steine steinen pietra pietre piedra piedras"),
         ("screen", "screen screens ecran ecrans sieb siebe sieben telaio telai pantalla pantallas"));
 
-    /// <summary>The count and the token after it, or null. Plates without "from" may be the pictures of a book.</summary>
-    public static (MatrixCount Count, int Next)? At(TokenText text, int at)
+    /// <summary>The count and the token after it, or null: "from three blocks", "two-plate". Plates said otherwise may be the pictures of a book.</summary>
+    /// <param name="platesAlone">"Etching, two plates": plates between commas count.</param>
+    public static (MatrixCount Count, int Next)? At(TokenText text, int at, bool platesAlone = false)
     {
         if (Counts.At(text, at) is not { Value: <= Most } count)
         {
             return null;
         }
 
-        var noun = IsOfWhat(text.Word(count.Next)) ? count.Next + 1 : count.Next;
+        var noun = IsOfWhat(text.Word(count.Next)) || text.IsSign(count.Next, '-') ? count.Next + 1 : count.Next;
+        var isSure = IsFrom(text.Word(at - 1)) || text.IsSign(count.Next, '-') || (platesAlone && !text.IsWord(at - 1) && !text.IsWord(noun + 1));
 
-        return Kinds.TryGetValue(text.Word(noun), out var kind) && (kind != "plate" || IsFrom(text.Word(at - 1))) ? (new MatrixCount(count.Value, kind), noun + 1) : null;
+        return Kinds.TryGetValue(text.Word(noun), out var kind) && (kind != "plate" || isSure) ? (new MatrixCount(count.Value, kind), noun + 1) : null;
     }
 
     public static bool IsFrom(ReadOnlySpan<char> word) => word is "from" or "using" or "on" or "least" or "von" or "aus" or "auf" or "de" or "sur" or "da" or "su" or "desde";

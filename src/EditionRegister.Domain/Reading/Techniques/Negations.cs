@@ -28,7 +28,8 @@ internal static class Negations
     private static int LengthAt(TokenText text, int at) => text.Word(at) switch
     {
         "after" or "apres" or "nach" or "segun" or "without" or "sans" or "ohne" or "senza" or "sin" or "not" or "nicht" or "kein" or "keine" or "non" or "pas" => 1,
-        "reproduction" or "copy" or "facsimile" or "photograph" or "photocopy" or "reproduktion" or "kopie" or "reproduccion" or "riproduzione" or "copie" or "copia" => text.Word(at + 1) is "of" or "after" or "d" or "de" or "einer" or "eines" or "von" or "di" ? 2 : 0,
+        "reproduction" or "copy" or "facsimile" or "photograph" or "photocopy" or "reproduktion" or "kopie" or "reproduccion" or "riproduzione" or "copie" or "copia"
+            => text.Word(at + 1) is "of" or "after" or "d" or "de" or "einer" or "eines" or "von" or "di" ? 2 : 0,
         "based" => text.IsWord(at + 1, "on") ? 2 : 0,
         "da" => text.Word(at + 1) is "un" or "una" or "uno" ? 1 : 0,
         _ => 0,

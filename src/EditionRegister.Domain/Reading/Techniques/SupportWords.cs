@@ -15,6 +15,10 @@ internal static class SupportWords
     /// <summary>"Mounted on a scroll" says nothing of what it is printed on.</summary>
     public static bool IsMounting(ReadOnlySpan<char> word) => word is "mounted" or "laid" or "tipped" or "pasted" or "glued" or "montiert" or "aufgezogen" or "monte" or "contrecolle" or "montato" or "montado";
 
+    /// <summary>"Etching on copper" is printed from it.</summary>
+    public static bool IsMetal(ReadOnlySpan<char> word) =>
+        word is "copper" or "copperplate" or "zinc" or "steel" or "kupfer" or "zink" or "stahl" or "cuivre" or "acier" or "rame" or "zinco" or "acciaio" or "cobre" or "acero";
+
     public static bool IsMaterial(ReadOnlySpan<char> word) => Materials.Contains(word);
 
     /// <summary>"German Etching off-white wove paper": a material ends the words that follow.</summary>

@@ -10,5 +10,5 @@ public static class TechniqueReader
     /// <param name="own">Techniques of the register's own, met by their word and name, before those of the list.</param>
     public static TechniqueRead Read(string? text, IReadOnlyList<Technique>? own = null) =>
         string.IsNullOrWhiteSpace(text) ? new TechniqueRead([], null, false, null, null, [])
-        : new TechniqueScan(new TokenText(text), own is { Count: > 0 } ? new TechniqueTable(own, []) : null).Read();
+        : new TechniqueScan(new TechniqueText(new TokenText(text), own is { Count: > 0 } ? new TechniqueTable(own, []) : null)).Read();
 }

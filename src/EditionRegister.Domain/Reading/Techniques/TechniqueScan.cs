@@ -3,9 +3,10 @@ using EditionRegister.Domain.Reading.Text;
 namespace EditionRegister.Domain.Reading.Techniques;
 
 /// <summary>One reading of one text, from its first token to its last; which tokens were understood is remembered, and the rest is left.</summary>
-internal sealed class TechniqueScan(TokenText text, TechniqueTable? own)
+internal sealed class TechniqueScan(TechniqueText text)
 {
-    private readonly bool[] _read = new bool[text.Count];
+    private readonly TokenText _tokens = text.Tokens;
+    private readonly bool[] _read = new bool[text.Tokens.Count];
     private readonly TechniquesMet _met = new();
     private int? _colours;
     private bool _inColour;
@@ -14,225 +15,157 @@ internal sealed class TechniqueScan(TokenText text, TechniqueTable? own)
 
     public TechniqueRead Read()
     {
-        for (var at = 0; at < text.Count;)
+        for (var at = 0; at < _tokens.Count;)
         {
-            at = text.IsWord(at) || text.IsDigits(at) ? Step(at) : at + 1;
+            at = _tokens.IsWord(at) || _tokens.IsDigits(at) ? Step(at) : at + 1;
         }
 
-        var techniques = _met.Settled(text, _read);
+        var techniques = _met.Settled(_tokens, _read);
         _support ??= techniques.Count > 0 ? LastSegment() : null;
 
-        return new TechniqueRead(techniques, _colours, _inColour && techniques.Count > 0, _matrices, Written(_support), LeftPhrases.Of(text, _read));
+        return new TechniqueRead(techniques, _colours, _inColour && techniques.Count > 0, _matrices, _support is { } support ? Written(support).ToString() : null, LeftPhrases.Of(_tokens, _read));
     }
 
+    /// <summary>Reads what begins at a token, and answers the token to go on from.</summary>
     private int Step(int at) =>
-        Negations.At(text, at, At) ?? Support(at) ?? Technique(at) ?? Matrices(at) ?? Colours(at) ?? at + 1;
-
-    private Met? At(int at) => (own?.At(text, at), TechniqueTable.Shipped.At(text, at)) switch
-    {
-        ({ } ours, { } listed) => listed.Next > ours.Next ? listed : ours,
-        var (ours, listed) => ours ?? listed,
-    };
+        Negations.At(_tokens, at, text.At) ?? Support(at) ?? Technique(at) ?? Matrices(at) ?? Colours(at) ?? at + 1;
 
     private int? Technique(int at)
     {
-        if (At(at) is not { } met)
+        if (text.At(at) is { } met)
         {
-            return Elliptic(at) ?? WithColourInOneWord(at);
+            return met.Writing.Technique is null || NotPrints.SaysAThing(_tokens, met) ? met.Next : Take(met);
         }
 
-        if (met.Writing.Technique is null || NotPrints.SaysAThing(text, met))
+        if (text.InOneWord(at) is { } word)
         {
-            return met.Next;
+            _colours ??= word.Colours;
+            _inColour |= word.Colours is null && !ColourWords.SaysColour(word.Met.Writing.Technique!);
+
+            return Take(word.Met);
         }
 
-        Take(met);
-
-        return met.Next;
+        return text.Elliptic(at) is { } elliptic ? Take(elliptic) : null;
     }
 
-    private void Take(Met met)
+    private int Take(Met met)
     {
         _met.Add(met);
-        Mark(met.Start, met.Next);
-    }
 
-    // "Line and stipple engraving", "hard and soft ground etching".
-    private int? Elliptic(int at)
-    {
-        if (!(text.Word(at + 1) is "and" or "und" or "et" or "e" or "y" || text.IsSign(at + 1, '&')) || At(at + 2) is not { } after || TechniqueTable.Shipped.Elliptic(text, at, after.Writing) is not { Technique: not null } writing)
-        {
-            return null;
-        }
-
-        Take(new Met(writing, at, at + 1));
-
-        return at + 1;
-    }
-
-    // "Farblinolschnitt", "Dreifarbenholzschnitt".
-    private int? WithColourInOneWord(int at)
-    {
-        if (ColourWords.Within(text.Word(at)) is not { } colour || TechniqueTable.Shipped.OfWord(text.Word(at)[colour.From..]) is not { } technique)
-        {
-            return null;
-        }
-
-        var printed = colour.Count is null ? ColourWords.Variant(technique) ?? technique : technique;
-        Take(new Met(new Writing([text.Word(at).ToString()], printed, NeedsCompany: false), at, at + 1));
-        _colours ??= colour.Count;
-        _inColour |= colour.Count is null && !ColourWords.SaysColour(printed);
-
-        return at + 1;
+        return Mark(met.Start, met.Next);
     }
 
     private int? Matrices(int at)
     {
-        if (text.IsSign(at - 1, '/') || MatrixWords.At(text, at) is not { } said)
+        if (_tokens.IsSign(at - 1, '/') || MatrixWords.At(_tokens, at, _met.LastIsOne(_tokens)) is not { } said)
         {
             return null;
         }
 
         _matrices ??= said.Count;
-        Mark(at, said.Next);
 
-        return said.Next;
+        return Mark(at, said.Next);
     }
 
     private int? Colours(int at)
     {
-        if (ColourWords.Counted(text, at) is { } said && !CountsSheets(at, said.Next))
+        if (ColourWords.Counted(_tokens, at) is { } said && !CountsSheets(said.Next))
         {
-            Mark(at, said.Next);
             _colours ??= said.Count;
 
-            return said.Next;
+            return Mark(at, said.Next);
         }
 
         return SaysColour(at) ? InColour(at) : null;
     }
 
     // "Eight color screenprints" are eight sheets, "eight-color screenprint" has eight colours.
-    private bool CountsSheets(int at, int next) =>
-        !text.IsSign(next - 2, '-') && ColourWords.IsSingular(text.Word(next - 1)) && At(next) is { } met && text.Word(met.Next - 1) is [.., 's'] && met.Writing.Words[^1] is not [.., 's'] && at < next;
+    private bool CountsSheets(int next) =>
+        !_tokens.IsSign(next - 2, '-') && ColourWords.IsSingular(_tokens.Word(next - 1))
+        && text.At(next) is { } met && _tokens.Word(met.Next - 1) is [.., 's'] && met.Writing.Words[^1] is not [.., 's'];
 
     private bool SaysColour(int at)
     {
-        var word = text.Word(at);
-        var isLedIn = ColourWords.LeadsIn(text.Word(at - 1)) || (text.IsSign(at - 1, '-') && ColourWords.LeadsIn(text.Word(at - 2)));
+        var word = _tokens.Word(at);
+        var isLedIn = ColourWords.LeadsIn(_tokens.Word(at - 1)) || (_tokens.IsSign(at - 1, '-') && ColourWords.LeadsIn(_tokens.Word(at - 2)));
+        var standsAlone = !_tokens.IsWord(at - 1) && !_tokens.IsWord(at + 1);
 
-        return ColourWords.IsPlural(word) ? isLedIn || !text.IsWord(at - 1)
+        return ColourWords.IsPlural(word) ? isLedIn || !_tokens.IsWord(at - 1)
             : ColourWords.IsNoun(word) ? isLedIn
-            : ColourWords.IsSingular(word) && (isLedIn || At(AfterBracket(at + 1)) is { Writing.Technique: not null } || (!text.IsWord(at - 1) && !text.IsWord(at + 1) && _met.StandsJustBefore(text, at)));
+            : ColourWords.IsSingular(word) && (isLedIn || text.IsTechnique(AfterBracket(at + 1)) || (standsAlone && _met.StandsJustBefore(_tokens, at)));
     }
 
-    private int AfterBracket(int at) => text.IsSign(at, '(') ? at + 1 : at;
+    private int AfterBracket(int at) => _tokens.IsSign(at, '(') ? at + 1 : at;
 
     private int InColour(int at)
     {
-        Mark(text.Word(at - 1) is "full" || (text.IsSign(at - 1, '-') && text.IsWord(at - 2, "multi")) ? at - 2 : at, at + 1);
+        var isTwoWords = _tokens.Word(at - 1) is "full" || (_tokens.IsSign(at - 1, '-') && _tokens.IsWord(at - 2, "multi"));
+        Mark(isTwoWords ? Math.Max(0, at - 2) : at, at + 1);
 
-        if (At(AfterBracket(at + 1)) is { Writing.Technique: { } next } met && !NotPrints.SaysAThing(text, met))
+        if (text.At(AfterBracket(at + 1)) is { Writing.Technique: { } next } met && !NotPrints.SaysAThing(_tokens, met))
         {
-            Mark(met.Start, met.Next);
-            _met.Add(met with { Writing = met.Writing with { Technique = ColourWords.Variant(next) ?? next } });
-            _inColour |= !ColourWords.SaysColour(ColourWords.Variant(next) ?? next);
+            var printed = ColourWords.Variant(next) ?? next;
+            _inColour |= !ColourWords.SaysColour(printed);
 
-            return met.Next;
+            return Take(met with { Writing = met.Writing with { Technique = printed } });
         }
 
-        _inColour |= !_met.TurnLastToColour(text, at) && !_met.LastSaysColour;
+        _inColour |= !_met.TurnLastToColour(_tokens, at) && !_met.LastSaysColour;
 
         return at + 1;
     }
 
     private int? Support(int at)
     {
-        var start = SupportWords.IsHeading(text, at) ? at + 2 : SupportWords.IsPreposition(text.Word(at)) ? at + 1 : 0;
+        var start = SupportWords.IsHeading(_tokens, at) ? at + 2 : SupportWords.IsPreposition(_tokens.Word(at)) ? at + 1 : 0;
 
-        if (start == 0 || start >= text.Count || SupportWords.IsMounting(text.Word(at - 1)) || MatrixWords.At(text, start) is not null)
+        if (start == 0 || start >= _tokens.Count || SupportWords.IsMounting(_tokens.Word(at - 1)) || MatrixWords.At(_tokens, start) is not null)
         {
             return null;
         }
 
-        if (IsPrintItself(start))
-        {
-            return start;
-        }
-
-        var (end, trimmed) = SupportEnd(start);
-
-        if (trimmed > start && (_support is not { } before || Span(before).SequenceEqual(Span((start, trimmed)))))
-        {
-            _support ??= (start, trimmed);
-            Mark(at, trimmed);
-        }
-
-        return end;
+        return text.IsPrintItself(start) || IsPlate(start) ? start : Take(at, SupportPhrase.From(text, start));
     }
 
-    /// <summary>"Chalk on etching": the sheet under it is a print; "on etching paper" is a paper.</summary>
-    private bool IsPrintItself(int start) =>
-        At(start) is { Writing.Technique: { } technique } met && technique.Word != "chine-colle" && !SupportWords.MaterialFollows(text, met.Next);
+    /// <summary>"Etching on copper" is printed from it, "on copperplate paper" is printed on it.</summary>
+    private bool IsPlate(int start) =>
+        SupportWords.IsMetal(_tokens.Word(start)) && _met.LastIsFromPlates && !SupportWords.MaterialFollows(_tokens, start + 1);
 
-    private (int End, int Trimmed) SupportEnd(int start)
+    // Said again it says nothing new; another one is left as written.
+    private int Take(int at, SupportPhrase phrase)
     {
-        var end = start;
-
-        while (end < text.Count && !EndsSupport(start, end))
+        if (phrase.ChineColle is { } chineColle)
         {
-            // Chine collé is a technique wherever it stands.
-            if (At(end) is { Writing.Technique.Word: "chine-colle" } chine)
-            {
-                _met.Add(chine);
-                end = chine.Next;
-            }
-            else
-            {
-                end++;
-            }
+            _met.Add(chineColle);
         }
 
-        var trimmed = end;
-
-        while (trimmed > start && (text.IsAnySign(trimmed - 1, ".,:-)") || LeftPhrases.IsJoining(text.Word(trimmed - 1))))
+        if (phrase.Trimmed > phrase.Start && (_support is not { } before || Written(before).SequenceEqual(Written((phrase.Start, phrase.Trimmed)))))
         {
-            trimmed--;
+            _support ??= (phrase.Start, phrase.Trimmed);
+            Mark(at, phrase.Trimmed);
         }
 
-        return (Math.Max(end, start), trimmed);
+        return Math.Max(phrase.End, phrase.Start);
     }
-
-    private bool EndsSupport(int start, int at) =>
-        text.IsAnySign(at, ";|([")
-        || (text.IsSign(at, ',') && !SupportWords.GoesOnOver(text, start, at))
-        || SupportWords.EndsSentence(text, at)
-        || (at > start && SupportWords.IsAnotherMatter(text.Word(at)) && !SupportWords.IsMounting(text.Word(at - 1)))
-        || (at > start && SupportWords.IsPreposition(text.Word(at)) && IsPrintItself(at + 1))
-        || ((text.Word(at) is "and" or "und" or "et" or "e" or "y" or "a" or "en" or "from" or "de" || text.IsSign(at, '&')) && OpensAnother(at + 1))
-        || (at > start && ColourWords.Counted(text, at) is not null);
-
-    private bool OpensAnother(int at) =>
-        IsPrintItself(at) || ColourWords.Counted(text, at) is not null || MatrixWords.At(text, at) is not null || ColourWords.IsPlural(text.Word(at)) || (text.IsDigits(at) && At(at + 1) is { Writing.Technique: not null });
 
     /// <summary>"Digital prints, watercolor paper": the last phrase ends in a paper, and nothing says "on".</summary>
     private (int From, int To)? LastSegment()
     {
-        var end = text.Count;
+        var end = _tokens.Count;
 
-        while (end > 0 && !text.IsWord(end - 1))
+        while (end > 0 && !_tokens.IsWord(end - 1))
         {
             end--;
         }
 
         var from = end;
 
-        while (from > 0 && !_read[from - 1] && (text.IsWord(from - 1) || text.IsSign(from - 1, '-')))
+        while (from > 0 && !_read[from - 1] && (_tokens.IsWord(from - 1) || _tokens.IsSign(from - 1, '-')))
         {
             from--;
         }
 
-        if (from == end || from == 0 || !text.IsAnySign(from - 1, ",;|") || !SupportWords.IsMaterial(text.Word(end - 1)))
+        if (from == end || !_tokens.IsAnySign(from - 1, ",;|") || !SupportWords.IsMaterial(_tokens.Word(end - 1)))
         {
             return null;
         }
@@ -242,9 +175,12 @@ internal sealed class TechniqueScan(TokenText text, TechniqueTable? own)
         return (from, end);
     }
 
-    private void Mark(int from, int to) => Array.Fill(_read, true, Math.Max(0, from), to - Math.Max(0, from));
+    private int Mark(int from, int to)
+    {
+        Array.Fill(_read, true, from, to - from);
 
-    private string? Written((int From, int To)? span) => span is { } said ? Span(said).ToString() : null;
+        return to;
+    }
 
-    private ReadOnlySpan<char> Span((int From, int To) tokens) => text.Text.AsSpan(text[tokens.From].Start..text[tokens.To - 1].End);
+    private ReadOnlySpan<char> Written((int From, int To) span) => _tokens.Text.AsSpan(_tokens[span.From].Start.._tokens[span.To - 1].End);
 }

@@ -67,7 +67,9 @@ internal sealed class TechniqueTable
             return null;
         }
 
-        return candidates.FirstOrDefault(candidate => candidate.Words.Length <= after.Words.Length && candidate.Words.Length > 1 && candidate.Words.AsSpan(1).SequenceEqual(after.Words.AsSpan()[^(candidate.Words.Length - 1)..]));
+        return candidates.FirstOrDefault(candidate =>
+            candidate.Words.Length > 1 && candidate.Words.Length <= after.Words.Length
+            && candidate.Words.AsSpan(1).SequenceEqual(after.Words.AsSpan()[^(candidate.Words.Length - 1)..]));
     }
 
     private Met? Longest(TokenText text, int at, ReadOnlySpan<char> first)

@@ -11,6 +11,11 @@ internal sealed class TechniquesMet
 
     public bool LastSaysColour => _all is [.., { Writing.Technique: { } last }] && ColourWords.SaysColour(last);
 
+    public bool LastIsFromPlates => _all is [.., { Writing.Technique: { } last }] && (last.Family == TechniqueFamily.Intaglio || last.Family == TechniqueFamily.Planographic);
+
+    /// <summary>"Etching", and not "etchings", which may be those of a book.</summary>
+    public bool LastIsOne(TokenText text) => _all is [.., { } last] && text.Word(last.Next - 1) is not [.., 's'];
+
     /// <summary>"Woodcut in colors": the technique just before says colour now; false where the list has no word for it, or it stands farther off.</summary>
     public bool TurnLastToColour(TokenText text, int at)
     {
