@@ -17,6 +17,7 @@ internal sealed class TokenText
         [.. Enumerable.Range(FirstAccented, LastAccented - FirstAccented + 1).Select(c => ((char)c).ToString().Normalize(NormalizationForm.FormD)[0])];
 
     private readonly string _folded;
+    private readonly string?[]? _unmarked;
     private readonly List<ReadToken> _tokens = [];
 
     public TokenText(string text)
@@ -28,6 +29,8 @@ internal sealed class TokenText
         {
             at = char.IsWhiteSpace(text[at]) ? at + 1 : Add(at);
         }
+
+        _unmarked = HasMarks(text) ? new string?[_tokens.Count] : null;
     }
 
     public string Text { get; }
@@ -48,7 +51,17 @@ internal sealed class TokenText
     public bool IsApart(int at) => at < Count && at >= 0 && _tokens[at].Apart;
 
     /// <summary>The word in small letters without accents; empty where no word stands.</summary>
-    public ReadOnlySpan<char> Word(int at) => IsWord(at) ? _folded.AsSpan(_tokens[at].Start, _tokens[at].Length) : [];
+    public ReadOnlySpan<char> Word(int at)
+    {
+        if (!IsWord(at))
+        {
+            return [];
+        }
+
+        var word = _folded.AsSpan(_tokens[at].Start, _tokens[at].Length);
+
+        return _unmarked is null || !HasMarks(word) ? word : _unmarked[at] ??= WithoutMarks(word);
+    }
 
     public bool IsWord(int at, string word) => Word(at).SequenceEqual(word);
 
@@ -81,6 +94,24 @@ internal sealed class TokenText
     private static TokenKind KindOf(char c) =>
         char.IsAsciiDigit(c) ? TokenKind.Digits : char.IsLetter(c) || CharUnicodeInfo.GetUnicodeCategory(c) == UnicodeCategory.NonSpacingMark ? TokenKind.Word : TokenKind.Sign;
 
+    // An accent may be a character of its own after its letter: e and U+0301.
+    private static bool HasMarks(ReadOnlySpan<char> text) => text.ContainsAnyInRange('\u0300', '\u036F');
+
+    private static string WithoutMarks(ReadOnlySpan<char> word)
+    {
+        StringBuilder letters = new(word.Length);
+
+        foreach (var letter in word)
+        {
+            if (letter is < '\u0300' or > '\u036F')
+            {
+                letters.Append(letter);
+            }
+        }
+
+        return letters.ToString();
+    }
+
     /// <summary>Character for character, so that places in it are places in the text.</summary>
     private static string Fold(string text) => string.Create(text.Length, text, static (folded, from) =>
     {
@@ -99,6 +130,7 @@ internal sealed class TokenText
         '\u2010' or '\u2011' or '\u2012' or '\u2013' or '\u2014' or '\u2212' => '-',
         '\u23CE' => '|',
         'ß' => 's',
+        'ı' => 'i',
         'œ' or 'Œ' => 'o',
         _ => char.ToLowerInvariant(WithoutAccent(c)),
     };
