@@ -17,7 +17,7 @@ internal static class Readings
 
         foreach (var given in line.CommandResult.Children.OfType<OptionResult>())
         {
-            if (given is { Implicit: false, Option: IReadOption option } && option.ReadAs(given) is { } read)
+            if (given is { Implicit: false, Option: IReadOption option } && option.ReadAs(given, context.OwnWords) is { } read)
             {
                 context.Output.WriteLine(SafeText.Show($"{given.Option.Name} “{string.Join(' ', given.Tokens.Select(token => token.Value))}” was read as {read}."));
             }

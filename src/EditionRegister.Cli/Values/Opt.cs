@@ -2,6 +2,7 @@ using System.CommandLine;
 using EditionRegister.Domain.Dates;
 using EditionRegister.Domain.Editions;
 using EditionRegister.Domain.Numbers;
+using EditionRegister.Domain.Reading.Techniques;
 using EditionRegister.Domain.Sizes;
 
 namespace EditionRegister.Cli;
@@ -52,6 +53,12 @@ internal static class Opt
     /// <summary>One of a closed list of words.</summary>
     public static Option<string?> Word(string name, IReadOnlyList<string> words, string description) =>
         new(name) { HelpName = string.Join('|', words), Description = description, CustomParser = Given.One<string?>(WordValue.In(words), WordValue.Form(words)) };
+
+    /// <summary>How something is printed, in words that are kept as written and read.</summary>
+    public static Option<string?> Technique(string description) => new ReadOption<string?>("--technique", (text, own) => TechniqueAsRead.Of(text, own().Techniques))
+    {
+        HelpName = "TEXT", Description = description, CustomParser = Given.One<string?>(TextValue.TryRead!, TextValue.Form),
+    };
 
     public static Option<bool> Flag(string name, string description) => new(name) { Description = description };
 

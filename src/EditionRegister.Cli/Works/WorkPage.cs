@@ -34,8 +34,9 @@ internal static class WorkPage
         .. from role in work.Roles
            where role.Role != Role.Maker.Word
            select (Capital(Role.Of(role.Role)?.Name ?? role.Role), (string?)work.Book.NameOf(role.Person)),
-        ("Year", work.Year.ToString()),
+        ("Year", work.Year.InOtherWords is { } read ? $"{work.Year} ({read})" : work.Year.ToString()),
         ("Technique", work.Technique ?? "not known"),
+        ("Read as", work.TechniqueRead),
         ("Worked over from", ImpressionFacts.WorkedOver(work)),
         ("Worked over into", WorkedInto(work)),
         ("Set", work.Set is { } set ? $"{SetForm.NameOf(set.Form)} of {Counted.Of(set.Parts.Count, "part")}, {SetsSaid.SignedOn(set.SignedOn)}" : null),

@@ -53,7 +53,7 @@ public sealed record WorkingOver
             Title = Title, Untitled = Untitled, Makers = makers, MakerUnknown = makers.Count == 0, Year = Year(),
             Technique = Technique ?? (old.Technique is { } printed ? $"{printed}, {ByHand}" : ByHand), Note = Note,
         };
-        made.Record(work, onNew);
+        made.Record(work, old.OwnWords, onNew);
         onNew.Set("work", work, ("worked_over", sheet.Id));
 
         var (where, whose) = (sheet.Where ?? Position.Unknown, sheet.Whose ?? Owner.Unknown);

@@ -71,7 +71,8 @@ public sealed partial class Reader
         OwnWords = OwnWords,
     };
 
-    private List<string> TechniquesOf(long work) => Rows("SELECT technique FROM work_technique WHERE work = @1 ORDER BY ordinal, id", [work], row => row.Word(0));
+    private List<WorkTechnique> TechniquesOf(long work) => Rows(
+        "SELECT id, ordinal, technique FROM work_technique WHERE work = @1 ORDER BY ordinal, id", [work], row => new WorkTechnique(row.Figure(0), Count(row, 1), row.Word(2)));
 
     private static WorkRole RoleOf(SqliteDataReader row) => new(row.Figure(0), row.Figure(1), row.Word(2), Count(row, 3));
 }

@@ -3,8 +3,10 @@ using EditionRegister.Domain;
 using EditionRegister.Domain.Dates;
 using EditionRegister.Domain.Numbers;
 using EditionRegister.Domain.Prices;
+using EditionRegister.Domain.Reading.Techniques;
 using EditionRegister.Domain.Sizes;
 using EditionRegister.Domain.Text;
+using EditionRegister.Domain.Works;
 
 namespace EditionRegister.Tui.Asking;
 
@@ -30,6 +32,14 @@ internal static class Fields
     {
         Form = form,
         Known = typed => Matching(known, typed),
+    };
+
+    /// <summary>How something is printed, in words that are kept as written and read.</summary>
+    public static Field Technique(string label, IReadOnlyList<string> known, OwnWords own, string form, string given = "") => new(label, given)
+    {
+        Form = form,
+        Known = typed => Matching(known, typed),
+        Reads = typed => TechniqueAsRead.Of(typed, own.Techniques),
     };
 
     public static Field Amount(string label, string currency, string given = "") => new(label, given)
