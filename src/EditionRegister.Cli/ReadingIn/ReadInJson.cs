@@ -19,6 +19,13 @@ internal static class ReadInJson
             json.WriteString("column", match.Column?.Name);
             json.WriteBoolean("was_said", match.WasSaid);
         });
+        json.WriteNumber("cells_read_in_words", report.Texts.Cells);
+        json.Each("texts_read", report.Texts.Different, one =>
+        {
+            json.WriteString("column", one.Header);
+            json.WriteString("text", one.Text);
+            json.WriteString("read_as", one.As);
+        });
         Lines(json, "remarks", report.Remarks);
         Lines(json, "problems", report.Problems);
         json.Whole("batch", report.Batch);

@@ -6,6 +6,10 @@ namespace EditionRegister.Cli;
 /// <summary>Reads one value as it is typed; false where it is none.</summary>
 internal delegate bool TryRead<T>(string text, out T value);
 
+/// <summary>Reads one value as it is typed, or says in a sentence why it is none.</summary>
+internal delegate bool TryExplain<T>(string text, out T? value, out string? whyNot)
+    where T : class;
+
 /// <summary>Turns readers of the register's own types into parsers of the command line: a value that is none is wrong usage, told with its form.</summary>
 internal static class Given
 {
@@ -14,6 +18,25 @@ internal static class Given
 
     public static Func<ArgumentResult, T[]?> Many<T>(TryRead<T> tryRead, string form) => given =>
         [.. given.Tokens.Select(token => Read(given, token.Value, tryRead, form)).OfType<T>()];
+
+    /// <summary>For types that say in a sentence why a text is none of theirs.</summary>
+    public static Func<ArgumentResult, T?> Explained<T>(TryExplain<T> tryRead)
+        where T : class => given =>
+    {
+        if (given.Tokens is not [var token])
+        {
+            return null;
+        }
+
+        if (tryRead(token.Value, out var value, out var whyNot))
+        {
+            return value;
+        }
+
+        given.AddError($"{NameOf(given)}: “{token.Value}” was not read. {whyNot}");
+
+        return null;
+    };
 
     /// <summary>For types that say themselves, as a refusal, what is wrong.</summary>
     public static Func<ArgumentResult, string?> Sound(Action<string> read) => given =>

@@ -2,6 +2,8 @@ using System.CommandLine;
 using EditionRegister.Domain.Dates;
 using EditionRegister.Domain.Editions;
 using EditionRegister.Domain.Numbers;
+using EditionRegister.Domain.Reading.Papers;
+using EditionRegister.Domain.Reading.Sizes;
 using EditionRegister.Domain.Reading.Techniques;
 using EditionRegister.Domain.Sizes;
 
@@ -43,11 +45,21 @@ internal static class Opt
             CustomParser = Given.One<RecordedDate?>(RecordedDate.TryRead, $"a date such as {RecordedDate.Form}"),
         };
 
-    public static Option<Size?> Size(string name, string description) => new(name)
+    /// <summary>A size in millimetres, or in words that are kept as written and read.</summary>
+    /// <param name="name">The option.</param>
+    /// <param name="part">What it is the size of.</param>
+    /// <param name="description">One line.</param>
+    public static Option<RecordedSize?> Size(string name, SizePart part, string description) => new ReadOption<RecordedSize?>(name, size => size?.InOtherWords)
     {
         HelpName = "SIZE",
         Description = description,
-        CustomParser = Given.One<Size?>(Domain.Sizes.Size.TryParseMillimetres, $"a size such as {Domain.Sizes.Size.Form}"),
+        CustomParser = Given.Explained<RecordedSize>((string text, out RecordedSize? size, out string? whyNot) => RecordedSize.TryRead(text, part, out size, out whyNot)),
+    };
+
+    /// <summary>A paper in words that are kept as written and read.</summary>
+    public static Option<string?> Paper(string name, string description) => new ReadOption<string?>(name, PaperAsRead.Of)
+    {
+        HelpName = "TEXT", Description = description, CustomParser = Given.One<string?>(TextValue.TryRead!, TextValue.Form),
     };
 
     /// <summary>One of a closed list of words.</summary>

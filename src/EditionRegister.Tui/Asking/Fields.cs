@@ -3,6 +3,8 @@ using EditionRegister.Domain;
 using EditionRegister.Domain.Dates;
 using EditionRegister.Domain.Numbers;
 using EditionRegister.Domain.Prices;
+using EditionRegister.Domain.Reading.Papers;
+using EditionRegister.Domain.Reading.Sizes;
 using EditionRegister.Domain.Reading.Techniques;
 using EditionRegister.Domain.Sizes;
 using EditionRegister.Domain.Text;
@@ -63,10 +65,20 @@ internal static class Fields
             : $"“{typed}” is no whole number{(least > 0 ? string.Create(CultureInfo.InvariantCulture, $" from {least}") : "")}.",
     };
 
-    public static Field Size(string label, string given = "") => new(label, given)
+    /// <summary>A size in millimetres, or in words.</summary>
+    public static Field Size(string label, SizePart part, string given = "") => new(label, given)
     {
-        Form = Domain.Sizes.Size.Form,
-        Wrong = typed => Domain.Sizes.Size.TryParseMillimetres(typed, out _) ? null : $"“{typed}” is no size: write {Domain.Sizes.Size.Form}.",
+        Form = RecordedSize.Form,
+        Wrong = typed => RecordedSize.TryRead(typed, part, out _, out var whyNot) ? null : $"“{typed}” was not read. {whyNot}",
+        Reads = typed => RecordedSize.TryRead(typed, part, out var size, out _) ? size.InOtherWords : null,
+    };
+
+    /// <summary>A paper in words, with those the register knows offered as it is typed.</summary>
+    public static Field Paper(string label, IReadOnlyList<string> known, string form, string given = "") => new(label, given)
+    {
+        Form = form,
+        Known = typed => Matching(known, typed),
+        Reads = PaperAsRead.Of,
     };
 
     /// <summary>Numbers or codes as people list them.</summary>
@@ -89,7 +101,7 @@ internal static class Fields
 
     public static RecordedDate? DateOf(string? answer) => answer is null ? null : RecordedDate.Read(answer);
 
-    public static Size? SizeOf(string? answer) => Domain.Sizes.Size.TryParseMillimetres(answer, out var size) ? size : null;
+    public static RecordedSize? SizeOf(string? answer, SizePart part) => RecordedSize.TryRead(answer, part, out var size, out _) ? size : null;
 
     /// <summary>What a type of the register's own says is wrong with a text, or null.</summary>
     public static string? Refused(Action read)

@@ -31,9 +31,9 @@ internal sealed class WorkPage(Desk desk, long work) : ListPage
 
     public override async Task RefreshAsync()
     {
-        var (found, units) = await desk.Store.Do(register => (register.LookAround.Work(work), register.Settings.Units));
+        var (found, sizes) = await desk.Store.Do(register => (register.LookAround.Work(work), register.Settings.Sizes));
         _work = found;
-        _lines = WorkRow.Of(found, units);
+        _lines = WorkRow.Of(found, sizes);
         _rows = Listing.Of(Columns, _lines, line => line.Cells);
     }
 

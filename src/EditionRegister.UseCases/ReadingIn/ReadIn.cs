@@ -62,5 +62,8 @@ public sealed class ReadIn(RegisterStore store, RegisterSettings settings)
         listing?.Remarks ?? [],
         before is null ? listing?.Problems ?? [] : [],
         before,
-        before is not null);
+        before is not null)
+    {
+        Texts = listing?.Texts ?? new TextsRead(),
+    };
 }

@@ -21,4 +21,8 @@ public sealed record ReadInReport(
     IReadOnlyList<RowProblem> Remarks,
     IReadOnlyList<RowProblem> Problems,
     long? Batch,
-    bool WasReadBefore);
+    bool WasReadBefore)
+{
+    /// <summary>How dates, sizes, papers and techniques in words were read; the words themselves are kept.</summary>
+    public TextsRead Texts { get; init; } = new();
+}

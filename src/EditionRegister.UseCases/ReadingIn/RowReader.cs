@@ -1,5 +1,7 @@
 using EditionRegister.Domain.Codes;
 using EditionRegister.Domain.Numbers;
+using EditionRegister.Domain.Reading.Papers;
+using EditionRegister.Domain.Reading.Techniques;
 using EditionRegister.Domain.Works;
 using EditionRegister.Formats.Csv;
 
@@ -17,15 +19,19 @@ internal sealed class RowReader(IReadOnlyList<ColumnMatch> columns, string curre
     /// <summary>Values of the number column that are no plain number, and dates that are kept as written: told in the preview.</summary>
     public List<RowProblem> Remarks { get; } = [];
 
+    /// <summary>How words were read: told in the preview, each once.</summary>
+    public TextsRead TextsRead { get; } = new();
+
     public ReadRow Read(CsvRow row)
     {
-        RowCells cells = new(_columns, row, problems, Remarks);
+        RowCells cells = new(_columns, row, problems, Remarks, TextsRead);
         var (title, titleState) = Title(cells);
         var (number, pencilled, notPlain) = Number(cells);
         var (kind, extent) = EditionKind(cells);
         var size = cells.Text(ReadInColumn.EditionSize);
         var money = cells.Text(ReadInColumn.Currency)?.ToUpperInvariant() ?? currency;
         var (net, netCurrency) = Net(cells, money);
+        var sizes = RowSizes.Of(cells);
 
         return new ReadRow
         {
@@ -35,8 +41,8 @@ internal sealed class RowReader(IReadOnlyList<ColumnMatch> columns, string curre
             Title = title,
             TitleState = titleState,
             Year = cells.Date(ReadInColumn.Year),
-            Technique = cells.Text(ReadInColumn.Technique),
-            Paper = cells.Text(ReadInColumn.Paper),
+            Technique = cells.Words(ReadInColumn.Technique, text => TechniqueAsRead.Of(text, own.Techniques)),
+            Paper = cells.Words(ReadInColumn.Paper, PaperAsRead.Of),
             State = cells.Text(ReadInColumn.State),
             Standing = cells.Word(ReadInColumn.Standing, Standings) ?? "kept",
             Number = number,
@@ -49,10 +55,12 @@ internal sealed class RowReader(IReadOnlyList<ColumnMatch> columns, string curre
             Printed = cells.Date(ReadInColumn.Printed),
             Signed = cells.YesNo(ReadInColumn.Signed) ?? "unknown",
             Inscription = cells.Text(ReadInColumn.Inscription),
-            ImageHeight = cells.Millimetres(ReadInColumn.ImageHeight),
-            ImageWidth = cells.Millimetres(ReadInColumn.ImageWidth),
-            SheetHeight = cells.Millimetres(ReadInColumn.SheetHeight),
-            SheetWidth = cells.Millimetres(ReadInColumn.SheetWidth),
+            ImageHeight = sizes.ImageHeight,
+            ImageWidth = sizes.ImageWidth,
+            ImageWritten = sizes.ImageWritten,
+            SheetHeight = sizes.SheetHeight,
+            SheetWidth = sizes.SheetWidth,
+            SheetWritten = sizes.SheetWritten,
             Condition = cells.Text(ReadInColumn.Condition),
             Place = cells.Known(ReadInColumn.Place),
             With = cells.Known(ReadInColumn.With),
@@ -63,9 +71,12 @@ internal sealed class RowReader(IReadOnlyList<ColumnMatch> columns, string curre
             Currency = money,
             Owner = cells.Known(ReadInColumn.Owner),
             Notes = cells.Text(ReadInColumn.Notes),
-            Kept = [.. columns.Where(match => match.Column is null && row.Fields[match.Index].Length > 0).Select(match => (match.Header, row.Fields[match.Index]))],
+            Kept = [.. columns.Where(match => (match.Column is null || IsKeptToo(match.Column, sizes)) && row.Fields[match.Index].Length > 0).Select(match => (match.Header, row.Fields[match.Index]))],
         };
     }
+
+    /// <summary>Sizes that say of neither image nor sheet what they are stay with the sheet as they are written.</summary>
+    private static bool IsKeptToo(ReadInColumn column, RowSizes sizes) => column == ReadInColumn.Sizes && sizes is { ImageWritten: null, SheetWritten: null };
 
     /// <summary>Names a value that keeps the file from being read in.</summary>
     public void Problem(int line, ReadInColumn column, string value, string what) =>

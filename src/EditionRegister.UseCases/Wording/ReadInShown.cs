@@ -19,6 +19,14 @@ public static class ReadInShown
         : report.Problems.Count > 0 ? $"Nothing was read in: put the {Counted.Of(report.Problems.Count, "problem")} right and {again}."
         : $"Nothing was read in yet. {go}";
 
+    /// <summary>How many texts a preview shows of those that were read in other words.</summary>
+    public const int MostTexts = 20;
+
+    /// <summary>How many cells were read in other words, and whether all of them are shown; null where none was.</summary>
+    public static string? TextsRead(ReadInReport report) => report.Texts.Cells == 0 ? null
+        : $"{Counted.Of(report.Texts.Cells, "cell")} read in words and kept as written beside what was read"
+            + (report.Texts.Different.Count > MostTexts ? $"; {Counted.Figure(report.Texts.Different.Count - MostTexts)} different texts more than are shown here." : ".");
+
     public static string Taken(ColumnMatch match) => match.Column?.Name ?? "a note, kept as written";
 
     public static string Because(ColumnMatch match) =>
