@@ -2,7 +2,8 @@ namespace EditionRegister.Domain.Reading.Dates;
 
 /// <summary>
 /// What the words of a date mean in years: every convention once, with its reason. Museums differ in nearly all of these; the text as written always
-/// stays beside what is read. Common practice, no source, where none is named.
+/// stays beside what is read. Common practice, no source, where none is named. Fixed before the first measurement; changed after it were these: c. before
+/// a span (widened by five before), the year in the middle of two parts (in the second only), 1800s (the decade), and 1904-05 (the span).
 /// </summary>
 public static class DateConventions
 {
