@@ -42,7 +42,7 @@ internal static class Opt
         {
             HelpName = "DATE",
             Description = description,
-            CustomParser = Given.One<RecordedDate?>(RecordedDate.TryRead, $"a date such as {RecordedDate.Form}"),
+            CustomParser = Given.One<RecordedDate?>(RecordedDate.TryRead, $"a date such as {RecordedDate.Form}", RecordedDate.WhyNot),
         };
 
     /// <summary>A size in millimetres, or in words that are kept as written and read.</summary>

@@ -44,7 +44,7 @@ internal static class TechniqueCommand
         var name = Opt.Text("--name", "NAME", "As it is said and written; it is read by this name from then on.");
         name.Required = true;
         var aat = Opt.Text("--aat", "ID", "Its id in the Getty Art & Architecture Thesaurus, looked up there by its label.");
-        CommandWithExample command = new("add", "Adds a technique to the list.", "edreg technique add plaster-print --name "plaster print"") { word, name, aat };
+        CommandWithExample command = new("add", "Adds a technique to the list.", "edreg technique add plaster-print --name \"plaster print\"") { word, name, aat };
 
         command.SetAction(line => context.Record(line, register =>
         {

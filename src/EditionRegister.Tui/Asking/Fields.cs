@@ -23,7 +23,7 @@ internal static class Fields
     {
         Form = $"a date such as {RecordedDate.Form}",
         // What is not read would be kept without an earliest and a latest day, and a slip of the finger with it.
-        Wrong = typed => RecordedDate.TryRead(typed, out _) ? null : $"“{typed}” is no date that can be read: write {RecordedDate.Form}.",
+        Wrong = typed => RecordedDate.TryRead(typed, out _) ? null : $"“{typed}” is no date that can be read: write {RecordedDate.Form}.{(RecordedDate.WhyNot(typed) is { } why ? $" {why}" : "")}",
         Reads = typed => RecordedDate.TryRead(typed, out var date) ? date.InOtherWords : null,
     };
 

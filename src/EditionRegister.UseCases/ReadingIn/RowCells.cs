@@ -27,7 +27,7 @@ internal sealed class RowCells(IReadOnlyDictionary<ReadInColumn, ColumnMatch> co
 
         if (!RecordedDate.TryRead(text, out var date))
         {
-            Remark(column, text.Trim(), "was not read as a date and is kept as written; its earliest and latest day are not known");
+            Remark(column, text.Trim(), $"was not read as a date and is kept as written; its earliest and latest day are not known{(RecordedDate.WhyNot(text) is { } why ? $". {why.TrimEnd('.')}" : "")}");
 
             return RecordedDate.Read(text);
         }
