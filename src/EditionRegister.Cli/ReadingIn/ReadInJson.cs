@@ -21,6 +21,12 @@ internal static class ReadInJson
         });
         Lines(json, "remarks", report.Remarks);
         Lines(json, "problems", report.Problems);
+        json.Each("read_in_words", ReadInShown.Different(report), one =>
+        {
+            json.WriteString("text", one.Read.Text);
+            json.WriteString("read_as", one.Read.ReadAs);
+            json.WriteNumber("times", one.Times);
+        });
         json.Whole("batch", report.Batch);
         json.WriteBoolean("was_read_before", report.WasReadBefore);
         json.WriteString("message", ReadInPage.LastLine(report));

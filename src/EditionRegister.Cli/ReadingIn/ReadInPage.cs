@@ -14,6 +14,18 @@ internal static class ReadInPage
         printer.Section("Columns:", ColumnColumns, [.. report.Columns.Select(Row)]);
         printer.Section("Remarks:", LineColumns, [.. report.Remarks.Select(Row)]);
         printer.Section("Problems:", LineColumns, [.. report.Problems.Select(Row)]);
+
+        if (report.Readings.Count > 0)
+        {
+            printer.Line();
+            printer.Line(ReadInShown.ReadInWords(report));
+
+            foreach (var line in ReadInShown.Readings(report))
+            {
+                printer.Line(line);
+            }
+        }
+
         printer.Line();
         printer.Line(LastLine(report));
     }

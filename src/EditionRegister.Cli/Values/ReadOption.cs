@@ -1,13 +1,16 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
+using EditionRegister.Domain.Works;
 
 namespace EditionRegister.Cli;
 
 /// <summary>An option whose value may be written in words, and which says how they were read.</summary>
 internal interface IReadOption
 {
-    /// <summary>How the value was read, where something was read into it; else null.</summary>
-    string? ReadAs(OptionResult given);
+    /// <summary>Every value that something was read into, with how it was read.</summary>
+    /// <param name="given">What was typed.</param>
+    /// <param name="own">The register's own kinds, asked for only where they are needed.</param>
+    IEnumerable<(string Text, string ReadAs)> Readings(OptionResult given, Func<OwnWords> own);
 }
 
 /// <summary>An option whose value may be written in words.</summary>
@@ -15,5 +18,6 @@ internal interface IReadOption
 /// <param name="inOtherWords">How a value was read; null where it says it plainly itself.</param>
 internal sealed class ReadOption<T>(string name, Func<T?, string?> inOtherWords) : Option<T>(name), IReadOption
 {
-    public string? ReadAs(OptionResult given) => inOtherWords(given.GetValueOrDefault<T>());
+    public IEnumerable<(string Text, string ReadAs)> Readings(OptionResult given, Func<OwnWords> own) =>
+        inOtherWords(given.GetValueOrDefault<T>()) is { } read ? [(string.Join(' ', given.Tokens.Select(token => token.Value)), read)] : [];
 }

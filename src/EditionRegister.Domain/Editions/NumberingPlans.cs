@@ -32,6 +32,9 @@ public sealed record NumberingPlans(IReadOnlyList<NumberingPlan> Plans, StatedEd
     /// <summary>What was said in words, as written; null where every numbering is written out.</summary>
     public string? Statement => Stated?.Written;
 
+    /// <summary>What several texts say in words, as written; null where none does.</summary>
+    public static string? StatementOf(IEnumerable<NumberingPlans> said) => said.Select(one => one.Statement).OfType<string>().ToList() is { Count: > 0 } words ? string.Join("; ", words) : null;
+
     /// <summary>Whether a text can be numberings, before it is known which kinds a register made for itself.</summary>
     /// <exception cref="RefusedException">It can be read with no mark whatever.</exception>
     public static void Plausible(string text)
@@ -55,6 +58,8 @@ public sealed record NumberingPlans(IReadOnlyList<NumberingPlan> Plans, StatedEd
 
         return stated.WhyNot is { } why && stated.Words?.Kind == Reading.Inscriptions.StatementKind.None ? throw EditionRefusals.NumberingNotRead(text)
             : stated.WhyNot is { } reason ? throw EditionRefusals.WordsNotRead(text, reason)
+            : stated.WithoutKind is { } unknown ? throw EditionRefusals.WordsNotRead(text, $"the register has no kind of numbering for {unknown}")
+            : stated.Words?.Left.FirstOrDefault(piece => piece.Any(char.IsAsciiDigit)) is { } left ? throw EditionRefusals.WordsNotRead(text, $"“{left}” is left over")
             : stated.Plans.Count == 0 ? throw EditionRefusals.WordsNotRead(text, "it does not say how many there are")
             : new NumberingPlans([.. stated.Plans, .. runs], stated with { Written = text.Trim() });
     }

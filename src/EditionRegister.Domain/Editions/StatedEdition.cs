@@ -34,6 +34,9 @@ public sealed record StatedEdition
     /// <summary>What the words say; null where a figure, open or unknown says it plainly.</summary>
     public EditionStatement? Words { get; init; }
 
+    /// <summary>Proofs that are stated and that the register has no kind of numbering for, in words; null where there are none.</summary>
+    public string? WithoutKind { get; init; }
+
     /// <summary>Why it says nothing of how many there are, as the end of a sentence; null where it does.</summary>
     public string? WhyNot { get; init; }
 
@@ -65,11 +68,11 @@ public sealed record StatedEdition
     {
         var words = Statement(text, own);
         var beside = words.Beside.Select(proofs => ProofsStated.Plan(proofs, text, own)).ToList();
-        StatedEdition stated = new() { Written = text, Words = words, Beside = [.. beside.OfType<NumberingPlan>()] };
+        StatedEdition stated = new() { Written = text, Words = words, Beside = [.. beside.OfType<NumberingPlan>()], WithoutKind = WithoutKindOf(words, own) };
 
         return WhyNotOf(words, own) is { } why ? stated with { WhyNot = why }
             : words.Kind == StatementKind.Open ? OfNoSize(stated)
-            : words.Hedge != SizeHedge.None ? stated with { Hedge = SaidOfNumber.HedgeOf(words.Hedge), HedgedSize = words.Of }
+            : words.Hedge != SizeHedge.None ? stated with { Hedge = SaidOfNumber.HedgeOf(words.Hedge), HedgedSize = StatementSize.FigureOf(words) }
             : stated with { Size = words.Of };
     }
 
@@ -89,12 +92,14 @@ public sealed record StatedEdition
         return announced.Kind == StatementKind.Size && (announced.Of is not null || announced.Hedge != SizeHedge.None) && announced.Beside.Count >= asItStands.Beside.Count ? announced : asItStands;
     }
 
+    private static string? WithoutKindOf(EditionStatement words, OwnWords own) =>
+        words.Beside.FirstOrDefault(proofs => SheetReader.KindOf(proofs.Series, own) is null) is { } unknown ? new EditionStatement { Kind = StatementKind.Proof, Series = unknown.Series }.InWords(own) : null;
+
     private static string? WhyNotOf(EditionStatement words, OwnWords own) =>
         words.Kind == StatementKind.Declined && words.WhyNot is { } declined ? StatementInWords.AsClause(declined)
         : words is { Kind: StatementKind.Open, Number: null } ? null
         : words.Kind != StatementKind.Size ? words.Kind == StatementKind.None ? "nothing of an edition can be read in it" : $"it speaks of one sheet, {words.InWords(own)}, and not of the edition"
         : words.Of is > 999_999 or < 1 ? "no edition has that size"
-        : words.Beside.FirstOrDefault(proofs => ProofsStated.Plan(proofs, "", own) is null) is { } unknown ? $"the register has no kind of numbering for {new EditionStatement { Kind = StatementKind.Proof, Series = unknown.Series }.InWords(own)}"
         : words.Of is null && words.Hedge == SizeHedge.None && words.Beside.Count == 0 ? "it says nothing of how many there are"
         : null;
 

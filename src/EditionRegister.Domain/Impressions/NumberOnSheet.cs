@@ -23,6 +23,12 @@ public sealed record NumberOnSheet
 
     public int? HedgedSize { get; init; }
 
+    /// <summary>How many the edition has, where the words say that beside a proof: AP/160.</summary>
+    public int? EditionSize { get; init; }
+
+    /// <summary>The words say that the edition has no end: 5/unlimited.</summary>
+    public bool IsOpen => Words is { Kind: StatementKind.Open };
+
     /// <summary>second state of three; null where the text names no state.</summary>
     public string? State => Words?.StateInWords();
 
@@ -52,6 +58,7 @@ public sealed record NumberOnSheet
             Number = number,
             Hedge = number?.Number is null ? null : said!.Hedge,
             HedgedSize = number?.Number is null || said!.Hedge is null ? null : said.Size,
+            EditionSize = number is not null && words.Hedge == SizeHedge.None && StatementSize.IsOfTheEdition(words) ? words.Of : null,
             WhyNot = number is null ? Why(words, own) : null,
         };
     }
@@ -59,9 +66,10 @@ public sealed record NumberOnSheet
     private static string Why(EditionStatement words, OwnWords own) => words.Kind switch
     {
         StatementKind.Declined when words.WhyNot is { } why => StatementInWords.AsClause(why),
-        StatementKind.Proof when SheetReader.KindOf(words.Series, own) is null => $"the register has no kind of numbering for {(words with { Number = null, Letter = null, Of = null, State = null }).InWords(own)}",
+        StatementKind.Proof when SheetReader.KindOf(words.Series, own) is null => $"the register has no kind of numbering for {new EditionStatement { Kind = StatementKind.Proof, Series = words.Series }.InWords(own)}",
         StatementKind.Size => "it says how many there are, and not which this is",
         StatementKind.State => "it names a state, and no number",
+        StatementKind.Numbered or StatementKind.Proof when words.NumberIsDoubted => "a question mark stands beside the number",
         StatementKind.Open => "it says that there is no number",
         StatementKind.Numbered or StatementKind.Proof => "no sheet can have this number",
         _ => "no number can be read in it",

@@ -50,12 +50,15 @@ public sealed record SaidOfNumber(string Kind)
     {
         ArgumentNullException.ThrowIfNull(read);
 
+        // A proof's own number is not out of the edition's size that stands beside it.
+        var isEditions = (read.Number ?? (object?)read.Letter) is not null && StatementSize.IsOfTheEdition(read);
+
         return KindOf(read.Kind) is not { } kind ? null : new SaidOfNumber(kind)
         {
             Series = read.Series,
-            Number = read.Letter is { } letter && Numbers.Notation.Letters.TryRead(letter, out var place) ? place : AboveNothing(read.Number),
-            Size = AboveNothing(read.Of),
-            Hedge = HedgeOf(read.Hedge),
+            Number = read.NumberIsDoubted ? null : read.Letter is { } letter && Numbers.Notation.Letters.TryRead(letter, out var place) ? place : AboveNothing(read.Number),
+            Size = isEditions ? null : AboveNothing(StatementSize.FigureOf(read)),
+            Hedge = isEditions ? null : HedgeOf(read.Hedge),
             Notation = read.Letter is not null ? "letters" : read.NumberIsRoman ? "roman" : (read.Number ?? read.Of) is not null ? "arabic" : null,
             State = AboveNothing(read.State),
             StateOf = AboveNothing(read.StateOf),

@@ -1,5 +1,6 @@
 using EditionRegister.Domain.Numbers;
 using EditionRegister.Domain.Reading.Inscriptions;
+using EditionRegister.Domain.Reading.Lettering;
 using EditionRegister.Domain.Works;
 
 namespace EditionRegister.Domain.Impressions;
@@ -15,7 +16,7 @@ public static class SheetReader
     {
         ArgumentNullException.ThrowIfNull(own);
 
-        return EditionStatementReader.Read(text);
+        return EditionStatementReader.Read(text, own);
     }
 
     /// <summary>The kind of numbering of a series that was read, the register's own first; null where the register has none.</summary>
@@ -23,7 +24,7 @@ public static class SheetReader
     {
         ArgumentNullException.ThrowIfNull(own);
 
-        return own.Kinds.FirstOrDefault(kind => kind.Mark == series) ?? NumberingKind.All.FirstOrDefault(kind => SeriesOf(kind) == series);
+        return SeriesKinds.KindOf(series, own);
     }
 
     /// <summary>The word that the reader has for a kind.</summary>
@@ -45,5 +46,6 @@ public static class SheetReader
     public static SaidOfNumber? Inscription(string? text, OwnWords own) => SaidOfNumber.Of(Statement(text, own));
 
     /// <summary>Who drew, engraved or printed, as the lettering says, in the order in which it says so.</summary>
-    public static IReadOnlyList<(string Role, string? Name)> Roles(string? text) => [];
+    public static IReadOnlyList<(string Role, string? Name)> Roles(string? text) =>
+        [.. LetteringReader.Read(text).Select(one => (one.Role.Word, one.Name.Length == 0 ? null : one.Name))];
 }

@@ -32,6 +32,8 @@ internal sealed class FileListing
 
     public IReadOnlyList<RowProblem> Remarks => _rows.Remarks;
 
+    public IReadOnlyList<TextRead> Readings => _rows.Readings;
+
     private static string KeyOf(ReadRow row) =>
         row.TitleState == "given"
             ? string.Join('\u001f', row.Maker, row.Title, row.Year.Text, row.Technique)

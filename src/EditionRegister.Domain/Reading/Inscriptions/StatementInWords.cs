@@ -55,30 +55,32 @@ public static class StatementInWords
     }
 
     private static string Copy(EditionStatement said) =>
-        said.Number is null && said.Letter is null ? "one of the edition" : $"{Which(said)} {(Size(said) is { } size ? $"of {(said.Hedge == SizeHedge.None ? "an edition of " : "")}{size}" : "of the edition")}";
+        $"{Which(said)} {(Size(said) is not { } size ? "of the edition" : said.Hedge == SizeHedge.None ? $"of an edition of {size}" : $"of {size}")}";
 
-    private static string Proof(EditionStatement said, OwnWords own)
+    private static string Proof(EditionStatement said, OwnWords words)
     {
-        var name = NameOf(said.Series, own, 1);
+        var name = NameOf(said.Series, words, 1);
         var size = Size(said);
 
-        // A size beside a mark alone is that of the edition: AP/160.
-        return said.Number is null && said.Letter is null ? size is null ? name : $"{name} beside an edition of {size}"
-            : $"{name} {said.Letter ?? Figure(said.Number!.Value, said)}{(size is null ? "" : $" of {size}")}";
+        return $"{name}{(Own(said) is { } own ? $" {own}" : "")}{(size is null ? "" : StatementSize.IsOfTheEdition(said) ? $" beside an edition of {size}" : $" of {size}")}";
     }
 
     private static string Open(EditionStatement said) =>
-        said.Number is not null ? $"{Which(said)} of an edition without end" : said.Series is not null ? "an edition without end" : "open, or without numbers";
+        said.Number is not null ? $"{Which(said)} of an open edition" : said.Series is not null ? "an open edition" : "open, or without numbers";
 
-    private static string Which(EditionStatement said) => said.Letter is { } letter ? $"copy {letter}" : $"number {Figure(said.Number!.Value, said)}";
+    private static string Which(EditionStatement said) =>
+        said.Letter is not null ? $"copy {Own(said)}" : said.Number is null ? "a number that is not sure," : $"number {Own(said)}";
 
-    private static string? Size(EditionStatement said) => said.Of is not { } of ? null : (said.Hedge switch
+    private static string? Own(EditionStatement said) =>
+        said.Letter ?? (said.Number is { } number ? $"{Figure(number, said)}{(said.NumberIsDoubted ? ", not sure," : "")}" : null);
+
+    private static string? Size(EditionStatement said) => said switch
     {
-        SizeHedge.AtLeast => "at least ",
-        SizeHedge.AtMost => "at most ",
-        SizeHedge.About => "about ",
-        _ => "",
-    }) + Figure(of, said);
+        { Bounds: { Least: { } least, Most: var most } } => $"between {Arabic(least)} and {Arabic(most)}",
+        { Bounds: { Most: var most } } => $"at most {Arabic(most)}",
+        { Of: not { } } => null,
+        { Of: { } of } => (said.Hedge switch { SizeHedge.AtLeast => "at least ", SizeHedge.AtMost => "at most ", SizeHedge.About => "about ", _ => "" }) + Figure(of, said),
+    };
 
     private static string? State(EditionStatement said) =>
         said.State is { } state ? $"{(state <= Ordinals.Length && state >= 1 ? $"{Ordinals[state - 1]} state" : $"state {Arabic(state)}")}{(said.StateOf is { } all ? $" of {Cardinal(all)}" : "")}"
