@@ -22,6 +22,7 @@ internal static class ReadInText
         Line.Of("Columns", Tone.Strong),
         .. Columns(report, width),
         .. Listed("Remarks: kept as written", report.Remarks, Tone.Warning, width),
+        .. Readings(report, width),
     ];
 
     private static IEnumerable<Line> Made(ReadInReport report, bool isTaken, int width) =>
@@ -32,6 +33,13 @@ internal static class ReadInText
         Line.Empty,
         Line.Of(heading, Tone.Strong),
         .. problems.SelectMany(problem => Wrap.Of(problem.ToString(), Math.Max(1, width - Gap)).Select((line, at) => Line.Of(at == 0 ? line : new string(' ', Gap) + line, tone))),
+    ];
+
+    private static IEnumerable<Line> Readings(ReadInReport report, int width) => report.Readings.Count == 0 ? [] :
+    [
+        Line.Empty,
+        Line.Of(ReadInShown.ReadInWords(report), Tone.Strong),
+        .. ReadInShown.Readings(report).SelectMany(one => Wrap.Of(one.TrimStart(), Math.Max(1, width - Gap)).Select((line, at) => (Line)(at == 0 ? line : new string(' ', Gap) + line))),
     ];
 
     private static IEnumerable<Line> Columns(ReadInReport report, int width)
