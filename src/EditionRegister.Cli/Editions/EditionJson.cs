@@ -21,6 +21,7 @@ internal static class EditionJson
         json.WriteString("rank", edition.Rank);
         json.WriteString("fell_short", edition.FellShort);
         json.WriteString("note", edition.Note);
+        json.WriteString("statement", edition.Statement);
         json.Each("numberings", edition.Numberings, numbering =>
         {
             json.WriteString("kind", numbering.KindWord);
@@ -28,6 +29,8 @@ internal static class EditionJson
             json.WriteString("name", numbering.Name);
             json.Whole("size", numbering.Size);
             json.WriteString("size_state", numbering.SizeState);
+            json.WriteString("hedge", numbering.Hedge);
+            json.Whole("hedged_size", numbering.HedgedSize);
             json.WriteString("span", numbering.Span);
         });
     }

@@ -12,7 +12,12 @@ internal static class AlterCommand
         var code = Arg.Code("The sheet.");
         var what = Opt.Word("--what", Alteration.Whats, "What was altered.");
         var was = Opt.Text("--was", "TEXT", "What stood there, letter by letter. Else what is on record.");
-        var became = Opt.Text("--became", "TEXT", "What stands there now, letter by letter.");
+        var became = Opt.Words("--became", "TEXT", "What stands there now, letter by letter.", (text, own, given) => given.GetValue(what) switch
+        {
+            "number" => InscriptionSaid.OfNumber(text, own),
+            "inscription" => InscriptionSaid.OfTyped(text, own),
+            _ => null,
+        });
         var rubbedOut = Opt.Flag("--rubbed-out", "Nothing stands there now.");
         var reason = Opt.Text("--reason", "TEXT", "Why it was altered.");
         var date = Opt.Date("--date", "When. Else today.");

@@ -7,11 +7,11 @@ namespace EditionRegister.Cli;
 internal sealed class InscriptionOptions
 {
     private readonly Option<bool> _asSpelled = Opt.Flag("--as-spelled", "The pencil says exactly the number the register spells, and the title.");
-    private readonly Option<string?> _pencilled = Opt.Text("--pencilled", "TEXT", "The number as it stands on the sheet. One sheet at a time.");
+    private readonly Option<string?> _pencilled = Opt.SheetNumber("--pencilled", "The number as it stands on the sheet. One sheet at a time.");
     private readonly Option<string?> _titled = Opt.Text("--titled", "TEXT", "The title as it stands on the sheet.");
     private readonly Option<string?> _signed = Opt.Word("--signed", ["yes", "no", "unknown"], "Whether it is signed by hand.");
     private readonly Option<string?> _signature = Opt.Text("--signature", "TEXT", "The signature as it stands on the sheet.");
-    private readonly Option<string?> _inscription = Opt.Text("--inscription", "TEXT", "Anything else written, stamped or embossed, letter by letter.");
+    private readonly Option<string?> _inscription = Opt.Words("--inscription", "TEXT", "Anything else written, stamped or embossed, letter by letter.", (text, own, _) => InscriptionSaid.OfTyped(text, own));
     private readonly Option<string?> _side = Opt.Word("--side", ["front", "back", "unknown"], "The side of the inscription. Else front.");
     private readonly Option<string?> _manner = Opt.Word("--manner", ["written", "stamped", "embossed", "unknown"], "How the inscription was made. Else written.");
     private readonly Option<string?> _position = Opt.Text("--position", "TEXT", "Where the inscription stands: lower left.");

@@ -22,7 +22,12 @@ internal static class ImpressionJson
             json.WriteString("side", one.Side);
             json.WriteString("manner", one.Manner);
             json.WriteString("position", one.Position);
-            json.WriteString("text", one.Text);
+            PencilJson.Members(json, one.Text, one.Says);
+            json.Each("roles", one.Roles, role =>
+            {
+                json.WriteString("role", role.Role);
+                json.WriteString("name", role.Name);
+            });
         });
         SheetHistoryJson.Write(json, work, sheet);
         ChainJson.Write(json, work, sheet);
@@ -72,6 +77,7 @@ internal static class ImpressionJson
         json.WriteString("fault_note", sheet.FaultNote);
         json.WriteString("number_given", work.NumberingOf(sheet)?.Spell(sheet.Number));
         json.WriteString("pencilled", sheet.Pencilled);
+        PencilJson.Write(json, sheet);
         json.WriteString("titled", sheet.Titled);
         json.WriteString("signed", sheet.Signed);
         json.WriteString("signature", sheet.Signature);

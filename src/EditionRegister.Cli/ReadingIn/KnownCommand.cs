@@ -14,8 +14,9 @@ internal static class KnownCommand
         var work = Arg.Id("WORK", "The number of the work.");
         var numbers = Opt.Ranges("--numbers", "NUMBERS", "Which numbers of one numbering: 1-14, 17 or A/P I-III.");
         numbers.Required = true;
-        var size = Opt.Some("--size", "How many numbers there are. Said once.");
+        var size = Opt.EditionSize("--size", "How many numbers there are: 30, or at least 30 where nobody is sure. Said once.");
         var sizeUnknown = Opt.Flag("--size-unknown", "Nobody knows how many numbers there are.");
+        var statement = Opt.Statement("The edition in somebody's words, kept as written: edition of 75 plus 10 artist's proofs. They say the size where --size does not.");
         var sold = Opt.Flag("--sold", "They were sold before the register, to buyers not known.");
         var place = Opt.Text("--place", "PLACE", "They lie here.");
         var with = Opt.Text("--with", "WHO", "Somebody has them.");
@@ -26,13 +27,13 @@ internal static class KnownCommand
         var note = Opt.Text("--note", "TEXT", "Anything else.");
         CommandWithExample command = new("known", "Records what is known of an old edition of yours, stretch by stretch: numbers sold before the register, and sheets that are still there. It may be repeated.", "edreg known 3 --size 30 --numbers 1-14 --sold")
         {
-            work, numbers, size, sizeUnknown, sold, place, with, nowhere, owner, paper, signed, note,
+            work, numbers, size, sizeUnknown, statement, sold, place, with, nowhere, owner, paper, signed, note,
         };
 
         command.SetAction(line => context.Record(line, register =>
         {
             var id = line.GetValue(work)!.Value;
-            var part = KnownPart.Read(line.GetRequiredValue(numbers)!) with { Size = line.GetValue(size), IsSizeUnknown = line.GetValue(sizeUnknown) };
+            var part = (KnownPart.Read(line.GetRequiredValue(numbers)!) with { IsSizeUnknown = line.GetValue(sizeUnknown) }).OfSize(line.GetValue(size)).Stating(line.GetValue(statement), register.LookAround.OwnWords());
             SentTo where = new(line.GetValue(with), line.GetValue(place));
 
             if (line.GetValue(size) is not null && line.GetValue(sizeUnknown))

@@ -19,15 +19,14 @@ internal static class ReadInJson
             json.WriteString("column", match.Column?.Name);
             json.WriteBoolean("was_said", match.WasSaid);
         });
-        json.WriteNumber("cells_read_in_words", report.Texts.Cells);
-        json.Each("texts_read", report.Texts.Different, one =>
-        {
-            json.WriteString("column", one.Header);
-            json.WriteString("text", one.Text);
-            json.WriteString("read_as", one.As);
-        });
         Lines(json, "remarks", report.Remarks);
         Lines(json, "problems", report.Problems);
+        json.Each("read_in_words", ReadInShown.Different(report), one =>
+        {
+            json.WriteString("text", one.Read.Text);
+            json.WriteString("read_as", one.Read.ReadAs);
+            json.WriteNumber("times", one.Times);
+        });
         json.Whole("batch", report.Batch);
         json.WriteBoolean("was_read_before", report.WasReadBefore);
         json.WriteString("message", ReadInPage.LastLine(report));

@@ -8,21 +8,24 @@ internal static class ReadInPage
     private static readonly Column[] ColumnColumns = [new("header of the file"), new("is taken for"), new("because")];
     private static readonly Column[] LineColumns = [new("line", IsRight: true), new("column"), new("value"), new("what")];
 
-    private static readonly Column[] TextColumns = [new("column"), new("as written"), new("read as")];
-
     public static void Print(Printer printer, ReadInReport report)
     {
         printer.Line(ReadInShown.Heading(report));
         printer.Section("Columns:", ColumnColumns, [.. report.Columns.Select(Row)]);
-        printer.Section("Read in words:", TextColumns, [.. report.Texts.Different.Take(ReadInShown.MostTexts).Select(read => (string[])[read.Header, read.Text, read.As])]);
-
-        if (ReadInShown.TextsRead(report) is { } texts)
-        {
-            printer.Line(texts);
-        }
-
         printer.Section("Remarks:", LineColumns, [.. report.Remarks.Select(Row)]);
         printer.Section("Problems:", LineColumns, [.. report.Problems.Select(Row)]);
+
+        if (report.Readings.Count > 0)
+        {
+            printer.Line();
+            printer.Line(ReadInShown.ReadInWords(report));
+
+            foreach (var line in ReadInShown.Readings(report))
+            {
+                printer.Line(line);
+            }
+        }
+
         printer.Line();
         printer.Line(LastLine(report));
     }

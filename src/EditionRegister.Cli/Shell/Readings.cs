@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
+using EditionRegister.Domain.Reading.Inscriptions;
 using EditionRegister.Domain.Text;
 
 namespace EditionRegister.Cli;
@@ -15,12 +16,14 @@ internal static class Readings
             return;
         }
 
-        foreach (var given in line.CommandResult.Children.OfType<OptionResult>())
+        foreach (var given in line.CommandResult.Children.OfType<OptionResult>().Where(given => !given.Implicit))
         {
-            if (given is { Implicit: false, Option: IReadOption option } && option.ReadAs(given, context.OwnWords) is { } read)
+            foreach (var (text, read) in given.Option is IReadOption option ? option.Readings(given, context.OwnWords) : [])
             {
-                context.Output.WriteLine(SafeText.Show($"{given.Option.Name} “{string.Join(' ', given.Tokens.Select(token => token.Value))}” was read as {read}."));
+                context.Output.WriteLine(SafeText.Show($"{given.Option.Name} “{text}” was {(IsNotRead(read) ? read : $"read as {read}")}."));
             }
         }
     }
+
+    private static bool IsNotRead(string read) => read.StartsWith(StatementInWords.NotRead, StringComparison.Ordinal);
 }

@@ -2,10 +2,12 @@ using System.CommandLine;
 using EditionRegister.Domain.Dates;
 using EditionRegister.Domain.Editions;
 using EditionRegister.Domain.Numbers;
+using EditionRegister.Domain.Reading.Inscriptions;
 using EditionRegister.Domain.Reading.Papers;
 using EditionRegister.Domain.Reading.Sizes;
 using EditionRegister.Domain.Reading.Techniques;
 using EditionRegister.Domain.Sizes;
+using EditionRegister.Domain.Works;
 
 namespace EditionRegister.Cli;
 
@@ -14,6 +16,28 @@ internal static class Opt
 {
     public static Option<string?> Text(string name, string word, string description) =>
         new(name) { HelpName = word, Description = description, CustomParser = Given.One<string?>(TextValue.TryRead!, TextValue.Form) };
+
+    /// <summary>A text that stays as written and is read beside.</summary>
+    public static Option<string?> Words(string name, string word, string description, ReadWords inOtherWords) => new WordsOption<string?>(name, inOtherWords)
+    {
+        HelpName = word,
+        Description = description,
+        CustomParser = Given.One<string?>(TextValue.TryRead!, TextValue.Form),
+    };
+
+    /// <summary>A sheet's number as it stands there.</summary>
+    public static Option<string?> SheetNumber(string name, string description) => Words(name, "TEXT", description, (text, own, _) => InscriptionSaid.OfNumber(text, own));
+
+    /// <summary>An edition in somebody's words.</summary>
+    public static Option<string?> Statement(string description) => Words("--statement", "TEXT", description, (text, own, _) => InscriptionSaid.OfEdition(text, own));
+
+    /// <summary>How many an edition has, sure or not.</summary>
+    public static Option<StatedEdition?> EditionSize(string name, string description) => new ReadOption<StatedEdition?>(name, stated => stated?.Words?.InWords())
+    {
+        HelpName = "SIZE",
+        Description = description,
+        CustomParser = Given.One<StatedEdition?>(TryReadSize, "how many there are, such as 12, at least 49 or c. 50"),
+    };
 
     public static Option<string[]?> Texts(string name, string word, string description) => new(name)
     {
@@ -81,11 +105,19 @@ internal static class Opt
     public static Option<string?> Numbering(string name, string description) =>
         new(name) { HelpName = "NUMBERING", Description = description, CustomParser = Given.Sound(NumberingPlan.Plausible) };
 
-    public static Option<string[]?> Numberings(string name, string description) => new(name)
+    public static Option<string[]?> Numberings(string name, string description) => new WordsOption<string[]?>(name, (text, own, _) => NumberingPlans.Read(text, own).Stated?.Words?.InWords(own))
     {
         HelpName = "NUMBERING",
         Description = $"{description} May be repeated.",
         Arity = ArgumentArity.OneOrMore,
-        CustomParser = Given.AllSound(NumberingPlan.Plausible),
+        CustomParser = Given.AllSound(NumberingPlans.Plausible),
     };
+
+    private static bool TryReadSize(string text, out StatedEdition? value)
+    {
+        var stated = StatedEdition.Read(text, OwnWords.None);
+        value = stated is { WhyNot: null } and ({ Size: not null } or { Hedge: not null }) ? stated : null;
+
+        return value is not null;
+    }
 }

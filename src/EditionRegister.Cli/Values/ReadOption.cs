@@ -7,10 +7,10 @@ namespace EditionRegister.Cli;
 /// <summary>An option whose value may be written in words, and which says how they were read.</summary>
 internal interface IReadOption
 {
-    /// <summary>How the value was read, where something was read into it; else null.</summary>
-    /// <param name="given">As it was typed.</param>
-    /// <param name="own">The register's own words, fetched only where they are needed.</param>
-    string? ReadAs(OptionResult given, Func<OwnWords> own);
+    /// <summary>Every value that something was read into, with how it was read.</summary>
+    /// <param name="given">What was typed.</param>
+    /// <param name="own">The register's own kinds, asked for only where they are needed.</param>
+    IEnumerable<(string Text, string ReadAs)> Readings(OptionResult given, Func<OwnWords> own);
 }
 
 /// <summary>An option whose value may be written in words.</summary>
@@ -23,5 +23,6 @@ internal sealed class ReadOption<T>(string name, Func<T?, Func<OwnWords>, string
     {
     }
 
-    public string? ReadAs(OptionResult given, Func<OwnWords> own) => inOtherWords(given.GetValueOrDefault<T>(), own);
+    public IEnumerable<(string Text, string ReadAs)> Readings(OptionResult given, Func<OwnWords> own) =>
+        inOtherWords(given.GetValueOrDefault<T>(), own) is { } read ? [(string.Join(' ', given.Tokens.Select(token => token.Value)), read)] : [];
 }

@@ -16,6 +16,12 @@ public static class EditionRefusals
     public static RefusedException NumberingNotRead(string text) =>
         new("numbering-not-read", $"“{text}” is no numbering. Nothing was changed. Write its first and last number, with the mark before them: 1-12, A/P I-II, H.C. A-C, B.A.T., or open.");
 
+    public static RefusedException WordsNotRead(string text, string why) =>
+        new("edition-words-not-read", $"“{text}” cannot be taken for the numberings of an edition: {why}. Nothing was changed. Write each numbering out, as in 1-75 and A/P I-X, and keep the words with --statement.");
+
+    public static RefusedException SizeUnsure(NumberingPlan plan, Work work) =>
+        new("size-not-sure", $"The edition of “{work.ShownTitle}” is said to be {SizeNotSure.Of(plan.Hedge, plan.HedgedSize) ?? "of a size not known"}, and an edition of yours that is wholly here has its size, or is open. Nothing was changed. Say how many there are, as in --numbering 1-12, or that it is only partly known with --extent partly-known.");
+
     public static RefusedException NumberingFromOne(string text) =>
         new("numbering-from-one", $"Every numbering begins at one, and “{text}” does not. Nothing was changed. Write it from one to its size, as in 1-12.");
 

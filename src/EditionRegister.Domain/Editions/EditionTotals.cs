@@ -15,6 +15,9 @@ public sealed record EditionTotals
     /// <summary>What counts in the edition size.</summary>
     public required long? Size { get; init; }
 
+    /// <summary>at least 49; null where the size is sure, or nobody said anything of it.</summary>
+    public string? NotSure { get; init; }
+
     /// <summary>How the numbers of the edition itself run: 1/40 to 40/40 and I/X to X/X.</summary>
     public required string SizeSpan { get; init; }
 
@@ -48,6 +51,7 @@ public sealed record EditionTotals
         return new EditionTotals
         {
             Size = readable ? Sum(inSize) : null,
+            NotSure = inSize is [{ Size: null } only] ? SizeNotSure.Bare(only.Hedge, only.HedgedSize) : null,
             SizeSpan = Spans(inSize),
             Proofs = Kinds(edition, kind => kind is { InTotal: true, InSize: false }),
             Total = readable ? Sum([.. edition.Numberings.Where(numbering => numbering.Kind is { InTotal: true })]) : null,

@@ -22,6 +22,40 @@ public sealed record KnownPart
     /// <summary>Nobody knows how many there are.</summary>
     public bool IsSizeUnknown { get; init; }
 
+    /// <summary>at-least, at-most or about: nobody is sure how many there are, and <see cref="HedgedSize"/> is as near as it is known.</summary>
+    public string? Hedge { get; init; }
+
+    public int? HedgedSize { get; init; }
+
+    /// <summary>The edition in somebody's words; null where none are kept.</summary>
+    public string? Statement { get; init; }
+
+    /// <summary>Numberings of proofs that those words state beside the edition.</summary>
+    public IReadOnlyList<NumberingPlan> Beside { get; init; } = [];
+
+    /// <summary>With the size as somebody says it: 30, at least 30, unknown.</summary>
+    public KnownPart OfSize(StatedEdition? stated) => stated is null ? this : this with
+    {
+        Size = stated.Size,
+        IsSizeUnknown = stated.Size is null,
+        Hedge = stated.Hedge,
+        HedgedSize = stated.HedgedSize,
+    };
+
+    /// <summary>With the edition in somebody's words: they say the size of the edition itself where nothing else does, and what is stated beside it.</summary>
+    public KnownPart Stating(string? words, OwnWords own)
+    {
+        if (words is null)
+        {
+            return this;
+        }
+
+        var stated = StatedEdition.Read(words, own);
+        var saysSize = Kind == NumberingKind.Numbered && Size is null && !IsSizeUnknown && (stated.Size is not null || stated.Hedge is not null);
+
+        return (saysSize ? OfSize(stated) : this) with { Statement = words, Beside = stated.Beside };
+    }
+
     /// <exception cref="RefusedException">numbers-of-one-numbering, number-named-twice, or what <see cref="NumberRanges"/> refuses.</exception>
     public static KnownPart Read(string numbers)
     {
@@ -62,7 +96,15 @@ public sealed record KnownPart
         }
 
         var editionId = edition?.Id ?? NewEdition.AsFound(work.Id, 1, "limited", "partly-known", deed);
+        deed.SetStatement(editionId, Statement);
         var id = there?.Id ?? MakeNumbering(editionId, edition, size, deed);
+        SetBeside(editionId, edition, there is null ? 1 : 0, deed);
+
+        if (there is { Size: null } && Hedge is not null)
+        {
+            deed.Set("numbering", id, ("hedge", Hedge), ("hedged_size", HedgedSize));
+        }
+
 
         foreach (var ordinal in Ordinals.Concat(there is null && size is { } all ? Enumerable.Range(1, all).Except(Ordinals) : []))
         {
@@ -111,9 +153,20 @@ public sealed record KnownPart
         }
     }
 
+    // Of a kind that is recorded already more is known than its count.
+    private void SetBeside(long id, Edition? edition, int made, Deed deed)
+    {
+        var ordinal = (edition?.Numberings.Max(numbering => numbering.Ordinal) ?? 0) + made;
+
+        foreach (var plan in Beside.Where(plan => plan.Kind != Kind && edition?.Numberings.Any(numbering => numbering.Kind == plan.Kind) != true))
+        {
+            NewEdition.AddNumbering(id, ++ordinal, plan, "partly-known", deed);
+        }
+    }
+
     // Rows of its numbers come from the caller, each with the fate it has.
     private long MakeNumbering(long edition, Edition? there, int? size, Deed deed) => NewEdition.AddNumbering(
-        edition, (there?.Numberings.Max(numbering => numbering.Ordinal) ?? 0) + 1, new NumberingPlan(Kind, Notation, size, size is null ? "unknown" : "stated"), "someone-elses", deed);
+        edition, (there?.Numberings.Max(numbering => numbering.Ordinal) ?? 0) + 1, new NumberingPlan(Kind, Notation, size, size is null ? "unknown" : "stated") { Hedge = Hedge, HedgedSize = HedgedSize }, "someone-elses", deed);
 
     private string Spell(int ordinal, int? size) => size is { } of ? $"{Kind.Mark} {Notation.Write(ordinal)}/{Notation.Write(of)}".Trim() : Notation.Write(ordinal);
 }

@@ -27,6 +27,9 @@ public static class KnownRefusals
     public static RefusedException NumberNotRead(string number) =>
         new("held-number-not-read", $"“{number}” is no number as it stands on a sheet. Nothing was changed. Write it as in 14/75, A/P II/V or B.A.T.; what reads otherwise goes into the note.");
 
+    public static RefusedException WordsNameNoNumber(string number, string why) =>
+        new("held-words-name-no-number", $"“{number}” cannot be taken for the number of a sheet: {why}. Nothing was changed. Write the number alone as it stands there, such as 14/75 or A/P II/V; or leave it out, and record the words with `edreg inscribe` and --inscription.");
+
     public static RefusedException TotalTooSmall(int total, int size) =>
         new("total-too-small", string.Create(CultureInfo.InvariantCulture, $"There cannot be {total} impressions in all where {size} are numbered. Nothing was changed. The total counts the numbered ones and every proof."));
 

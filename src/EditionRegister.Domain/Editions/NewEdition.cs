@@ -30,6 +30,9 @@ public sealed record NewEdition
 
     public string? Note { get; init; }
 
+    /// <summary>The edition in somebody's words; null where none are kept.</summary>
+    public string? Statement { get; init; }
+
     public static IReadOnlyList<string> Printings { get; } = ["at-once", "on-demand"];
 
     public static IReadOnlyList<string> Ranks { get; } = ["first", "later", "restrike", "posthumous"];
@@ -46,6 +49,7 @@ public sealed record NewEdition
             ("kind", Kind), ("extent", Extent), ("intended", Intended), ("closed", Extent == "whole" ? "no" : "unknown"), ("note", Note),
             ("printing", Printing), ("rank", Rank ?? (IsSecond ? "later" : null)));
         deed.SetDate("edition", id, "declared", Declared);
+        deed.SetStatement(id, Statement);
 
         for (var i = 0; i < Numberings.Count; i++)
         {
@@ -62,6 +66,11 @@ public sealed record NewEdition
         deed.Set("numbering", id,
             ("edition", edition), ("ordinal", ordinal), ("kind", plan.Kind.Word), ("notation", plan.Notation.Word), ("size", plan.Size), ("size_state", plan.SizeState),
             ("name", plan.Name));
+
+        if (plan.Hedge is not null)
+        {
+            deed.Set("numbering", id, ("hedge", plan.Hedge), ("hedged_size", plan.HedgedSize));
+        }
 
         if (extent != "someone-elses")
         {
@@ -97,6 +106,11 @@ public sealed record NewEdition
         if (Numberings.GroupBy(plan => (plan.Kind, plan.Notation, plan.Name?.ToUpperInvariant())).FirstOrDefault(same => same.Count() > 1) is { } twice)
         {
             throw EditionRefusals.NumberingTwice(twice.Last().ToString());
+        }
+
+        if (Extent == "whole" && Numberings.FirstOrDefault(plan => plan.SizeState == "unknown") is { } notSure)
+        {
+            throw EditionRefusals.SizeUnsure(notSure, work);
         }
 
         var regular = Numberings.Where(plan => plan.Kind == NumberingKind.Numbered).ToList();

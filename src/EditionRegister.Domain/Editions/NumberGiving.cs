@@ -65,7 +65,8 @@ public static class NumberGiving
                 throw EditionRefusals.SignedOrLeft(sheet, work);
             }
 
-            deed.Set("impression", sheet.Id, ("numbering", FactValue.Null), ("number", FactValue.Null), ("pencilled", FactValue.Null));
+            deed.Set("impression", sheet.Id, ("numbering", FactValue.Null), ("number", FactValue.Null));
+            deed.SetPencilled(sheet.Id, null, work.OwnWords);
         }
     }
 

@@ -13,7 +13,7 @@ internal static class NumberMapTotals
 
         return
         [
-            new("edition size", Known(totals.Size)),
+            new("edition size", totals.NotSure ?? Known(totals.Size)),
             .. totals.Proofs.Select(kind => new MapTotal(kind.Kind.PluralName, Known(kind.Count))),
             new("total of impressions", Known(totals.Total)),
             .. totals.SheetsPulled.Select(kind => new MapTotal($"pulled besides, {kind.Kind.PluralName}", Known(kind.Count))),
@@ -21,6 +21,7 @@ internal static class NumberMapTotals
             .. Standing("sheets left out", totals.LeftOut),
             .. Standing("sheets not yet sorted", work.Impressions.Count(sheet => sheet.Standing == "pulled")),
             .. AccountedFor(totals, numberings),
+            .. Said("in words", edition.Statement is { } words ? $"“{words}”" : null),
             .. Said("rank", RankText.WithThoseBefore(work, edition)),
             .. Said("printing", PrintingsText.OnDemand(work, edition)),
             .. Said("intended", edition.Printing == "on-demand" || edition.FellShort is not null ? edition.Intended is { } intended ? InWords.Figure(intended) : null : null),

@@ -34,6 +34,9 @@ public sealed record Numbering(
     /// <summary>So many at least, at most or about.</summary>
     public int? HedgedSize { get; init; }
 
+    /// <summary>of at least 49; null where the size is sure, or nobody said anything of it.</summary>
+    public string? NotSure => Size is null ? SizeNotSure.Of(Hedge, HedgedSize) : null;
+
     public Notation? Notation { get; } = Notation.TryFind(NotationWord, out var notation) ? notation : null;
 
     public bool IsOpen => SizeState == "open";
@@ -67,7 +70,7 @@ public sealed record Numbering(
 
     private string Run => Size switch
     {
-        null => $"{Kind?.Name ?? KindWord}, {(IsOpen ? "open" : "size unknown")}",
+        null => $"{Kind?.Name ?? KindWord}, {(IsOpen ? "open" : NotSure ?? "size unknown")}",
         1 => Spell(1) ?? KindWord,
         { } size => $"{Spell(1) ?? KindWord} to {Spell(size) ?? size.ToString(System.Globalization.CultureInfo.InvariantCulture)}",
     };

@@ -39,6 +39,11 @@ public static class NumberingDeeds
 
         deed.Set("numbering", numbering.Id, ("size", size), ("size_state", "stated"));
 
+        if (numbering.Hedge is not null)
+        {
+            deed.Set("numbering", numbering.Id, ("hedge", FactValue.Null), ("hedged_size", FactValue.Null));
+        }
+
         for (var ordinal = largest + 1; ordinal <= size && edition.IsOurs; ordinal++)
         {
             NewEdition.AddNumber(numbering.Id, ordinal, edition.IsWhole ? "open" : "unknown", deed);

@@ -15,6 +15,12 @@ public sealed record NumberingPlan(NumberingKind Kind, Notation Notation, int? S
     /// <summary>What sets it apart from another of its kind: deluxe, on other paper; null where it needs none.</summary>
     public string? Name { get; init; }
 
+    /// <summary>at-least, at-most or about, where the size is not sure; then <see cref="Size"/> is null and its state unknown.</summary>
+    public string? Hedge { get; init; }
+
+    /// <summary>So many at least, at most or about.</summary>
+    public int? HedgedSize { get; init; }
+
     /// <exception cref="RefusedException">numbering-not-read or numbering-from-one.</exception>
     public static NumberingPlan Read(string text) => Read(text, OwnWords.None);
 
@@ -72,7 +78,9 @@ public sealed record NumberingPlan(NumberingKind Kind, Notation Notation, int? S
 
     private string Written() => Size is { } size && Notation != Notation.None
         ? $"{Kind.Mark} {Notation.Write(1)}-{Notation.Write(size)}".Trim()
-        : Kind.Mark.Length == 0 ? "open" : Kind.Mark;
+        : Kind.Mark.Length > 0 ? Kind.Mark
+        : SizeState == "unknown" ? $"edition {SizeNotSure.Of(Hedge, HedgedSize) ?? "of a size not known"}"
+        : "open";
 
     /// <summary>Null for a list, a code, and what is no range at all: each is no numbering, whatever else is wrong with it.</summary>
     private static NumberRange? OneRange(string text, OwnWords own)

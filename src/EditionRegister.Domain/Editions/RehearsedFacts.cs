@@ -35,6 +35,8 @@ internal static class RehearsedFacts
         new(row.Id, 0, Count(row, "ordinal"), Word(row, "kind"), Word(row, "notation"), (int?)Figure(row, "size"), Word(row, "size_state"), numbers, own.Kind(Word(row, "kind")))
         {
             Name = Value(row, "name").Text,
+            Hedge = Value(row, "hedge").Text,
+            HedgedSize = (int?)Figure(row, "hedged_size"),
         };
 
     private static Edition EditionOf(RowFacts row, IReadOnlyList<Numbering> numberings) => new(
@@ -52,6 +54,7 @@ internal static class RehearsedFacts
     {
         Printing = Value(row, "printing").Text,
         Rank = Value(row, "rank").Text,
+        Statement = Value(row, "statement").Text,
     };
 
     private static FactValue Value(RowFacts row, string fact) => row.Values.FirstOrDefault(value => value.Fact.Name == fact).Value;

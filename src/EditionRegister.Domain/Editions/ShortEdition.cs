@@ -70,7 +70,7 @@ public static class ShortEdition
 
                 if (!string.IsNullOrWhiteSpace(sheets[i].Pencilled))
                 {
-                    deed.Set("impression", sheets[i].Id, ("pencilled", FactValue.Null));
+                    deed.SetPencilled(sheets[i].Id, null, work.OwnWords);
                     anew.Add(sheets[i]);
                 }
             }

@@ -1,5 +1,6 @@
 using EditionRegister.Domain.Dates;
 using EditionRegister.Domain.Facts;
+using EditionRegister.Domain.Works;
 
 namespace EditionRegister.Domain.Impressions;
 
@@ -25,8 +26,9 @@ public sealed record Alteration
     public RecordedDate Changed { get; init; } = RecordedDate.None;
 
     /// <exception cref="RefusedException">alteration-changes-nothing, alteration-of-nothing or inscription-not-there.</exception>
-    public void Record(Impression sheet, Deed deed)
+    public void Record(Work work, Impression sheet, Deed deed)
     {
+        ArgumentNullException.ThrowIfNull(work);
         ArgumentNullException.ThrowIfNull(sheet);
         ArgumentNullException.ThrowIfNull(deed);
 
@@ -48,13 +50,14 @@ public sealed record Alteration
             ("impression", sheet.Id), ("ordinal", sheet.Changes.Count == 0 ? 1 : sheet.Changes.Max(change => change.Ordinal) + 1),
             ("what", What), ("was", was), ("became", Became), ("reason", Reason));
         deed.SetDate("sheet_change", id, "changed", Changed);
-        Now(sheet, inscription, deed);
+        Now(work, sheet, inscription, deed);
     }
 
     /// <summary>The last change of a sheet never happened: it goes, and the record says again what stood there before.</summary>
     /// <exception cref="RefusedException">alteration-not-there.</exception>
-    public static void TakeBack(Impression sheet, Deed deed)
+    public static void TakeBack(Work work, Impression sheet, Deed deed)
     {
+        ArgumentNullException.ThrowIfNull(work);
         ArgumentNullException.ThrowIfNull(sheet);
         ArgumentNullException.ThrowIfNull(deed);
 
@@ -64,7 +67,7 @@ public sealed record Alteration
         // What was recorded of the sheet since is not the change's to take away.
         if (last.What is "number" && sheet.Pencilled == last.Became)
         {
-            deed.Set("impression", sheet.Id, ("pencilled", last.Was));
+            deed.SetPencilled(sheet.Id, last.Was, work.OwnWords, work.NumberingOf(sheet)?.Notation);
         }
         else if (last.What is "title" && sheet.Titled == last.Became)
         {
@@ -76,7 +79,7 @@ public sealed record Alteration
         }
         else if (last.What is "inscription" && sheet.Inscriptions.FirstOrDefault(one => one.Text == last.Became) is { } inscription)
         {
-            deed.Set("inscription", inscription.Id, ("text", last.Was));
+            deed.SetInscription(inscription.Id, last.Was, work.OwnWords, inscription.Roles);
         }
     }
 
@@ -92,12 +95,12 @@ public sealed record Alteration
         Was is null && sheet.Inscriptions.Count <= 1 ? (sheet.Inscriptions is [var only] ? only : null)
         : sheet.Inscriptions.FirstOrDefault(one => one.Text == Was) ?? throw AlterationRefusals.NoSuchInscription(sheet, Was);
 
-    private void Now(Impression sheet, Inscription? inscription, Deed deed)
+    private void Now(Work work, Impression sheet, Inscription? inscription, Deed deed)
     {
         switch (What)
         {
             case "number":
-                deed.Set("impression", sheet.Id, ("pencilled", Became));
+                deed.SetPencilled(sheet.Id, Became, work.OwnWords, work.NumberingOf(sheet)?.Notation);
                 break;
             case "title":
                 deed.Set("impression", sheet.Id, ("titled", Became));
@@ -106,11 +109,12 @@ public sealed record Alteration
                 deed.Set("impression", sheet.Id, ("signature", Became), ("signed", Became is null ? "no" : "yes"));
                 break;
             case "inscription" when inscription is not null:
-                deed.Set("inscription", inscription.Id, ("text", Became));
+                deed.SetInscription(inscription.Id, Became, work.OwnWords, inscription.Roles);
                 break;
             case "inscription":
-                deed.Set("inscription", deed.NewId("inscription"),
-                    ("impression", sheet.Id), ("ordinal", 1), ("side", "unknown"), ("manner", "unknown"), ("text", Became));
+                var id = deed.NewId("inscription");
+                deed.Set("inscription", id, ("impression", sheet.Id), ("ordinal", 1), ("side", "unknown"), ("manner", "unknown"));
+                deed.SetInscription(id, Became, work.OwnWords);
                 break;
         }
     }

@@ -121,10 +121,12 @@ public sealed record Impression
 
     public IssuedDocument? ValidCertificate => Documents.FirstOrDefault(document => document.IsValidCertificate);
 
-    /// <summary>What the pencil says, read with the notation its numbering leads one to expect; null where it is blank or not plain.</summary>
+    /// <summary>What the pencil says, read with the notation its numbering leads one to expect, in words too; null where it is blank or names no number.</summary>
     public PencilledNumber? Read(Notation? expected) => Read(expected, OwnWords.None);
 
     /// <summary>The same, where the register has kinds of its own.</summary>
     public PencilledNumber? Read(Notation? expected, OwnWords own) =>
-        PencilledNumber.TryParse(Pencilled, expected, own, out var read, out _) ? read : null;
+        PencilledNumber.TryParse(Pencilled, expected, own, out var read, out var why) ? read
+        : why == PencilReading.NotPlain && (PencilSays ?? SheetReader.Pencil(Pencilled, expected, own))?.AsNumber(own) is { } words ? words.AsExpected(expected)
+        : null;
 }

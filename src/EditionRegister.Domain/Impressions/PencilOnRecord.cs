@@ -1,4 +1,5 @@
 using EditionRegister.Domain.Facts;
+using EditionRegister.Domain.Works;
 
 namespace EditionRegister.Domain.Impressions;
 
@@ -14,11 +15,13 @@ public sealed record PencilOnRecord(string? Pencilled, string? Titled, string Si
     }
 
     /// <summary>Puts the record of a sheet back to this: it was mistyped, and the pencil never said so.</summary>
-    public void PutBack(Impression sheet, Deed deed)
+    public void PutBack(Work work, Impression sheet, Deed deed)
     {
+        ArgumentNullException.ThrowIfNull(work);
         ArgumentNullException.ThrowIfNull(sheet);
         ArgumentNullException.ThrowIfNull(deed);
 
-        deed.Set("impression", sheet.Id, ("pencilled", Pencilled), ("titled", Titled), ("signed", Signed), ("signature", Signature));
+        deed.SetPencilled(sheet.Id, Pencilled, work.OwnWords, work.NumberingOf(sheet)?.Notation);
+        deed.Set("impression", sheet.Id, ("titled", Titled), ("signed", Signed), ("signature", Signature));
     }
 }

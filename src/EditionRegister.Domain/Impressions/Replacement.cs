@@ -29,7 +29,7 @@ public sealed record Replacement
         OldMay(work, old, isDestroyed);
         SpareMay(work, old, spare);
 
-        PutAside(old, spare, isDestroyed, deed);
+        PutAside(work, old, spare, isDestroyed, deed);
         deed.Set("impression", spare.Id, ("standing", "kept"), ("numbering", old.Numbering), ("number", old.Number));
 
         foreach (var certificate in old.Documents.Where(document => document.IsValidCertificate))
@@ -67,7 +67,7 @@ public sealed record Replacement
     }
 
     // Two sheets must not say the same: the number is taken off the one that is still there. What was destroyed keeps what stood on it.
-    private void PutAside(Impression old, Impression spare, bool isDestroyed, Deed deed)
+    private void PutAside(Work work, Impression old, Impression spare, bool isDestroyed, Deed deed)
     {
         deed.Set("impression", old.Id, ("numbering", FactValue.Null), ("number", FactValue.Null), ("standing", "left-out"), ("fault", Fault ?? old.Fault));
 
@@ -76,7 +76,7 @@ public sealed record Replacement
             return;
         }
 
-        deed.Set("impression", old.Id, ("pencilled", FactValue.Null));
+        deed.SetPencilled(old.Id, null, work.OwnWords);
         var change = deed.NewId("sheet_change");
         deed.Set("sheet_change", change,
             ("impression", old.Id), ("ordinal", old.Changes.Count + 1), ("what", "number"), ("was", old.Pencilled), ("became", FactValue.Null),

@@ -1,4 +1,6 @@
+using EditionRegister.Domain.Numbers;
 using EditionRegister.Domain.Reading.Inscriptions;
+using EditionRegister.Domain.Works;
 
 namespace EditionRegister.Domain.Impressions;
 
@@ -6,6 +8,9 @@ namespace EditionRegister.Domain.Impressions;
 /// <param name="Kind">numbered, proof, state, size, open, or declined: something stands there and nobody can say what.</param>
 public sealed record SaidOfNumber(string Kind)
 {
+    /// <summary>The kind of what stands there and was not read.</summary>
+    public const string Declined = "declined";
+
     /// <summary>The facts it is kept in, each behind the name of what was read.</summary>
     public static IReadOnlyList<string> Facts { get; } = ["kind", "series", "number", "size", "hedge", "notation", "state", "state_of"];
 
@@ -26,22 +31,83 @@ public sealed record SaidOfNumber(string Kind)
 
     public int? StateOf { get; init; }
 
+    /// <summary>What a plain number says.</summary>
+    public static SaidOfNumber Of(PencilledNumber plain)
+    {
+        ArgumentNullException.ThrowIfNull(plain);
+
+        return new SaidOfNumber(plain.Kind == NumberingKind.Numbered ? "numbered" : "proof")
+        {
+            Series = SheetReader.SeriesOf(plain.Kind),
+            Number = plain.Number,
+            Size = plain.Of,
+            Notation = plain.Notation == Numbers.Notation.None ? null : plain.Notation.Word,
+        };
+    }
+
     /// <summary>Null where the text says nothing of any of these.</summary>
     public static SaidOfNumber? Of(EditionStatement read)
     {
         ArgumentNullException.ThrowIfNull(read);
 
+        // A proof's own number is not out of the edition's size that stands beside it.
+        var isEditions = (read.Number ?? (object?)read.Letter) is not null && StatementSize.IsOfTheEdition(read);
+
         return KindOf(read.Kind) is not { } kind ? null : new SaidOfNumber(kind)
         {
             Series = read.Series,
-            Number = read.Letter is { } letter && Numbers.Notation.Letters.TryRead(letter, out var place) ? place : AboveNothing(read.Number),
-            Size = AboveNothing(read.Of),
-            Hedge = HedgeOf(read.Hedge),
+            Number = read.NumberIsDoubted ? null : read.Letter is { } letter && Numbers.Notation.Letters.TryRead(letter, out var place) ? place : AboveNothing(read.Number),
+            Size = isEditions ? null : AboveNothing(StatementSize.FigureOf(read)),
+            Hedge = isEditions ? null : HedgeOf(read.Hedge),
             Notation = read.Letter is not null ? "letters" : read.NumberIsRoman ? "roman" : (read.Number ?? read.Of) is not null ? "arabic" : null,
             State = AboveNothing(read.State),
             StateOf = AboveNothing(read.StateOf),
         };
     }
+
+    /// <summary>The number that can be given to a sheet; null where nothing says one, or where the register has no such kind.</summary>
+    /// <param name="own">The register's own kinds.</param>
+    public PencilledNumber? AsNumber(OwnWords own)
+    {
+        if (Kind is not ("numbered" or "proof" or "open") || SheetReader.KindOf(Series, own) is not { } kind)
+        {
+            return null;
+        }
+
+        if (Number is not { } number)
+        {
+            return kind == NumberingKind.Numbered ? null : new PencilledNumber(kind, Numbers.Notation.None);
+        }
+
+        var size = Hedge is null ? Size : null;
+
+        return Numbers.Notation.TryFind(Notation, out var notation) && number >= 1 && number <= (size ?? number) && (size ?? number) <= notation.Largest
+            ? new PencilledNumber(kind, notation, number, size)
+            : null;
+    }
+
+    /// <summary>As a statement again, to be told in words.</summary>
+    public EditionStatement AsStatement() => new()
+    {
+        Kind = Kind switch
+        {
+            "numbered" => StatementKind.Numbered,
+            "proof" => StatementKind.Proof,
+            "state" => StatementKind.State,
+            "size" => StatementKind.Size,
+            "open" => StatementKind.Open,
+            Declined => StatementKind.Declined,
+            _ => StatementKind.None,
+        },
+        Series = Series,
+        Number = Notation == "letters" ? null : Number,
+        Letter = Notation == "letters" && Number is >= 1 and var place && place <= Numbers.Notation.Letters.Largest ? Numbers.Notation.Letters.Write(place) : null,
+        Of = Size,
+        Hedge = Hedge switch { "at-least" => SizeHedge.AtLeast, "at-most" => SizeHedge.AtMost, "about" => SizeHedge.About, _ => SizeHedge.None },
+        NumberIsRoman = Notation == "roman",
+        State = State,
+        StateOf = StateOf,
+    };
 
     private static int? AboveNothing(int? figure) => figure is >= 1 ? figure : null;
 
@@ -52,11 +118,11 @@ public sealed record SaidOfNumber(string Kind)
         StatementKind.State => "state",
         StatementKind.Size => "size",
         StatementKind.Open => "open",
-        StatementKind.Declined => "declined",
+        StatementKind.Declined => Declined,
         _ => null,
     };
 
-    private static string? HedgeOf(SizeHedge hedge) => hedge switch
+    internal static string? HedgeOf(SizeHedge hedge) => hedge switch
     {
         SizeHedge.AtLeast => "at-least",
         SizeHedge.AtMost => "at-most",

@@ -54,10 +54,14 @@ public sealed record WhatStandsOnIt
         if (AsSpelled)
         {
             var spelled = work.NumberingOf(sheet)?.Spell(sheet.Number) ?? throw ImpressionRefusals.NotNumberedYet(sheet);
-            deed.Set("impression", sheet.Id, ("pencilled", spelled), ("titled", work.Title));
+            deed.Set("impression", sheet.Id, ("titled", work.Title));
+            SetPencilled(Pencilled ?? spelled);
+        }
+        else if (Pencilled is not null)
+        {
+            SetPencilled(Pencilled);
         }
 
-        Set("pencilled", Pencilled);
         Set("titled", Titled);
         Set("signature", Signature);
         Set("signed", Signed ?? (Signature is null ? null : "yes"));
@@ -65,9 +69,13 @@ public sealed record WhatStandsOnIt
 
         if (Inscription is not null)
         {
-            deed.Set("inscription", deed.NewId("inscription"),
-                ("impression", sheet.Id), ("ordinal", sheet.Inscriptions.Count + 1), ("side", Side), ("manner", Manner), ("position", Position), ("text", Inscription));
+            var id = deed.NewId("inscription");
+            deed.Set("inscription", id,
+                ("impression", sheet.Id), ("ordinal", sheet.Inscriptions.Count + 1), ("side", Side), ("manner", Manner), ("position", Position));
+            deed.SetInscription(id, Inscription, work.OwnWords);
         }
+
+        void SetPencilled(string text) => deed.SetPencilled(sheet.Id, text, work.OwnWords, work.NumberingOf(sheet)?.Notation);
 
         void Set(string fact, string? value)
         {

@@ -40,7 +40,7 @@ public sealed class LeftOutSheetsBearNoNumber : IRule
             yield return this.Find(
                 Gravity(sheet, says),
                 work.SubjectOf(sheet),
-                $"{says} is pencilled on {sheet.ShownCode} of {work.Called}, which is {Standing(sheet)}.",
+                $"{work.Pencil(sheet, says)} is pencilled on {sheet.ShownCode} of {work.Called}, which is {Standing(sheet)}.",
                 "Take the pencil off and record what is changed on the sheet, or keep the sheet and give it that number.");
         }
     }

@@ -1,5 +1,6 @@
 using EditionRegister.Domain.Editions;
 using EditionRegister.Domain.Impressions;
+using EditionRegister.Domain.Numbers;
 using EditionRegister.Domain.Passes;
 using EditionRegister.Domain.Works;
 
@@ -31,6 +32,10 @@ internal static class Naming
         public string CalledRun(PrintRun run) => $"print run {InWords.Figure(run.Ordinal)} of {work.Called}";
 
         public string CalledPass(PrintRun run, Pass pass) => $"pass {InWords.Figure(pass.Ordinal)} of {work.CalledRun(run)}";
+
+        /// <summary>The number as the pencil says it: 3/12; where it took words, those words.</summary>
+        public string Pencil(Impression sheet, PencilledNumber says) =>
+            PencilledNumber.TryParse(sheet.Pencilled, says.Notation, work.OwnWords, out _, out _) ? says.ToString() : $"“{sheet.Pencilled?.Trim()}”";
 
         public Subject AsSubject() => new("work", work.Id, work.Called);
 

@@ -29,10 +29,11 @@ public sealed class NumbersWithinSize : IRule
             yield return this.Contradiction(work.SubjectOf(sheet), $"Sheet {sheet.ShownCode} is given {numbering.Spelled(given)} of {Edition(work, sheet)}, {Bounds(numbering)}.", Remedy);
         }
 
-        if (PencilledNumber.TryParse(sheet.Pencilled, numbering?.Notation, work.OwnWords, out var says, out var why)
-            && numbering is not null && says.Number is { } pencilled && says.Kind == numbering.Kind && !Holds(numbering, pencilled))
+        PencilledNumber.TryParse(sheet.Pencilled, numbering?.Notation, work.OwnWords, out _, out var why);
+
+        if (numbering is not null && sheet.Read(numbering.Notation, work.OwnWords) is { } says && says.Number is { } pencilled && says.Kind == numbering.Kind && !Holds(numbering, pencilled))
         {
-            yield return this.Contradiction(work.SubjectOf(sheet), $"{says} is pencilled on {sheet.ShownCode} of {Edition(work, sheet)}, {Bounds(numbering)}.", Remedy);
+            yield return this.Contradiction(work.SubjectOf(sheet), $"{work.Pencil(sheet, says)} is pencilled on {sheet.ShownCode} of {Edition(work, sheet)}, {Bounds(numbering)}.", Remedy);
         }
 
         if (why == PencilReading.OutOfRange)

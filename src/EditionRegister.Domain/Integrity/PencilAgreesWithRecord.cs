@@ -26,11 +26,12 @@ public sealed class PencilAgreesWithRecord : IRule
         }
 
         var numbering = work.NumberingOf(sheet);
-        var read = PencilledNumber.TryParse(sheet.Pencilled, numbering?.Notation, work.OwnWords, out var says, out var why);
+        var says = sheet.Read(numbering?.Notation, work.OwnWords);
+        PencilledNumber.TryParse(sheet.Pencilled, numbering?.Notation, work.OwnWords, out _, out var why);
 
         return numbering is null ? NotNumbered(work, sheet, says)
             : numbering.Kind is null || numbering.Notation is null ? []
-            : read ? Differences(work, sheet, numbering, says!)
+            : says is not null ? Differences(work, sheet, numbering, says)
             : why == PencilReading.NotPlain && sheet.Number is not null && !BearsItsMark(sheet, numbering.Kind) ? [Unreadable(work, sheet)]
             : [];
     }
@@ -41,7 +42,7 @@ public sealed class PencilAgreesWithRecord : IRule
         {
             yield return this.Query(
                 work.SubjectOf(sheet),
-                $"{says} is pencilled on {sheet.ShownCode} of {work.Called}, and the register gives the sheet no number.",
+                $"{work.Pencil(sheet, says)} is pencilled on {sheet.ShownCode} of {work.Called}, and the register gives the sheet no number.",
                 "Give the sheet its number, or correct what is recorded of the pencil.");
         }
     }
@@ -63,7 +64,7 @@ public sealed class PencilAgreesWithRecord : IRule
         {
             yield return this.Contradiction(
                 work.SubjectOf(sheet),
-                $"{says} is pencilled on {sheet.ShownCode}, and the register has {Recorded(sheet, numbering)} of {work.CalledEdition(work.EditionOf(sheet))}: {InWords.List(differ)} differ{(differ.Count == 1 ? "s" : "")}.",
+                $"{work.Pencil(sheet, says)} is pencilled on {sheet.ShownCode}, and the register has {Recorded(sheet, numbering)} of {work.CalledEdition(work.EditionOf(sheet))}: {InWords.List(differ)} differ{(differ.Count == 1 ? "s" : "")}.",
                 Alterations.Recall(sheet, "number", Remedy));
         }
     }

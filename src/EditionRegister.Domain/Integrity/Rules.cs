@@ -10,6 +10,7 @@ public static class Rules
         new TotalsMatch(),
         new ClosedEditionsAreAccountedFor(),
         new PencilAgreesWithRecord(),
+        new InscriptionsAgreeWithRecord(),
         new SheetsBalance(),
         new PassesBalance(),
         new PassesFollow(),

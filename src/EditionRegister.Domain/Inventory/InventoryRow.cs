@@ -90,7 +90,9 @@ public static class InventoryRow
     {
         var inSize = edition?.Numberings.Where(numbering => numbering.Kind is { InSize: true }).ToList() ?? [];
 
-        return (inSize.FirstOrDefault(numbering => numbering.Notation == Notation.Arabic) ?? inSize.FirstOrDefault())?.Size is { } size ? InWords.Figure(size) : null;
+        var usual = inSize.FirstOrDefault(numbering => numbering.Notation == Notation.Arabic) ?? inSize.FirstOrDefault();
+
+        return usual?.Size is { } size ? InWords.Figure(size) : SizeNotSure.Bare(usual?.Hedge, usual?.HedgedSize);
     }
 
     private static string? Inscriptions(Impression impression) =>

@@ -54,6 +54,9 @@ public sealed record PencilledNumber
         }
     }
 
+    /// <summary>In the notation one expects, where the same pencil can mean that.</summary>
+    public PencilledNumber AsExpected(Notation? expected) => expected is not null && Notation != expected && OtherReading is { } other && other.Notation == expected ? other : this;
+
     public static bool TryParse(string? text, [NotNullWhen(true)] out PencilledNumber? value) => TryParse(text, out value, out _);
 
     public static bool TryParse(string? text, [NotNullWhen(true)] out PencilledNumber? value, out PencilReading why) =>

@@ -65,6 +65,23 @@ internal static class Fields
             : $"“{typed}” is no whole number{(least > 0 ? string.Create(CultureInfo.InvariantCulture, $" from {least}") : "")}.",
     };
 
+    /// <summary>A sheet's number as it stands there: plain, or in words that are read while they are typed.</summary>
+    public static Field SheetNumber(string label, OwnWords own, string given = "", string form = "as it stands on the sheet, such as 3/12 or A/P II/V") => new(label, given)
+    {
+        Form = form,
+        Reads = typed => InscriptionSaid.OfNumber(typed, own),
+    };
+
+    /// <summary>Anything else that stands on a sheet.</summary>
+    public static Field Inscription(string label, OwnWords own, string form) => new(label) { Form = form, Reads = typed => InscriptionSaid.OfTyped(typed, own) };
+
+    /// <summary>An edition in somebody's words.</summary>
+    public static Field Statement(string label, OwnWords own) => new(label)
+    {
+        Form = "as a catalogue says it: edition of 75 plus 10 artist's proofs; may stay empty",
+        Reads = typed => InscriptionSaid.OfEdition(typed, own),
+    };
+
     /// <summary>A size in millimetres, or in words.</summary>
     public static Field Size(string label, SizePart part, string given = "") => new(label, given)
     {

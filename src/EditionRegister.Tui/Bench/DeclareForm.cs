@@ -1,5 +1,6 @@
 using EditionRegister.Domain.Dates;
 using EditionRegister.Domain.Editions;
+using EditionRegister.Domain.Reading.Inscriptions;
 using EditionRegister.Domain.Works;
 using EditionRegister.Tui.Asking;
 using EditionRegister.Tui.Hall;
@@ -17,6 +18,7 @@ internal static class DeclareForm
     private const string Rank = "Which edition";
     private const string Printing = "Printing";
     private const string NotSaid = "not said";
+    private const string Statement = "Edition in words";
     private const string Note = "Note";
 
     private static readonly (string Word, string Shown)[] Extents = [("whole", "ours, wholly here"), ("partly-known", "ours, partly known"), ("someone-elses", "someone else's")];
@@ -35,8 +37,9 @@ internal static class DeclareForm
             new Field(Numberings, kept > 0 ? $"1-{Counted.Figure(kept)}" : "")
             {
                 IsNeeded = true,
-                Form = "such as 1-12, deluxe: I-X, A/P I-II, B.A.T. – or 12 – or open",
+                Form = "such as 1-12, deluxe: I-X, A/P I-II, B.A.T. – or 12 – or open – or edition of 75 plus 10 artist's proofs",
                 Wrong = typed => Fields.Refused(() => Plans(typed, work.OwnWords)),
+                Reads = typed => Fields.Refused(() => Plans(typed, work.OwnWords)) is null ? Plans(typed, work.OwnWords).Stated?.Words?.InWords(work.OwnWords) : null,
             },
             Field.OneOf(Kind, ["limited", "open", "varied", "unique", "unknown"]),
             Field.OneOf(Extent, [.. Extents.Select(extent => extent.Shown)]),
@@ -44,6 +47,7 @@ internal static class DeclareForm
             Fields.Today(Declared, desk.Today),
             Field.OneOf(Printing, [.. Printings.Select(one => one.Shown)]),
             Field.OneOf(Rank, [.. Ranks.Select(one => one.Shown)]),
+            Fields.Statement(Statement, work.OwnWords),
             new Field(Note),
         ], form => RehearseAsync(desk, work, form))
         {
@@ -52,16 +56,18 @@ internal static class DeclareForm
             [
                 $"{Counted.Of(kept, "kept sheet")} without a number{(unsorted > 0 ? $"; {Counted.Of(unsorted, "pull")} not sorted yet" : "")}. Saving shows what would be declared, and writes nothing yet.",
             ],
-            OwnEachTime = [Numberings, Intended, Declared, Rank, Note],
+            OwnEachTime = [Numberings, Intended, Declared, Rank, Statement, Note],
             Caution = "After the first sheet is signed or has left, the size never grows again.",
         };
     }
 
     private static async Task<Saved> RehearseAsync(Desk desk, Work work, Form form)
     {
+        var said = Plans(form[Numberings]!, work.OwnWords);
         NewEdition plan = new()
         {
-            Numberings = Plans(form[Numberings]!, work.OwnWords),
+            Numberings = said.Plans,
+            Statement = form[Statement] ?? (said.Stated is null ? null : form[Numberings]),
             Kind = form[Kind]!,
             Extent = Extents.First(extent => extent.Shown == form[Extent]).Word,
             Intended = Fields.Whole(form[Intended]),
@@ -76,10 +82,7 @@ internal static class DeclareForm
         return new Saved("Nothing is written yet.", new RehearsalPage(desk, work.Id, plan, form));
     }
 
-    /// <summary>Numberings parted by commas; a number alone is the size of the edition itself.</summary>
-    private static IReadOnlyList<NumberingPlan> Plans(string typed, OwnWords own) =>
-    [
-        .. from part in typed.Split([',', ';'], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)
-           select NumberingPlan.Read(part.All(char.IsAsciiDigit) && part != "1" ? $"1-{part}" : part == "1" ? "1-1" : part, own),
-    ];
+    /// <summary>Numberings parted by commas, or in words; a number alone is the size of the edition itself.</summary>
+    private static NumberingPlans Plans(string typed, OwnWords own) => NumberingPlans.Read(
+        string.Join(", ", typed.Split([',', ';'], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries).Select(part => part.All(char.IsAsciiDigit) ? $"1-{part}" : part)), own);
 }

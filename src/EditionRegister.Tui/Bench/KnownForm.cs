@@ -14,6 +14,7 @@ internal static class KnownForm
 {
     private const string Numbers = "Numbers";
     private const string Size = "Of how many";
+    private const string Statement = "Edition in words";
     private const string What = "They are";
     private const string Place = "Place";
     private const string With = "With";
@@ -33,9 +34,11 @@ internal static class KnownForm
                 new Field(Numbers) { IsNeeded = true, Form = "of one numbering: 1-14, 17 or A/P I-III", Wrong = typed => Fields.Refused(() => KnownPart.Read(typed)) },
                 new Field(Size)
                 {
-                    Form = work.Editions.Count == 0 ? "how many numbers there are, or unknown" : "how many numbers there are, or unknown; empty where it was said",
-                    Wrong = typed => typed == "unknown" || Fields.Whole(typed) is > 0 ? null : $"“{typed}” is no size: write how many numbers there are, or unknown.",
+                    Form = work.Editions.Count == 0 ? "how many numbers there are: 30, at least 30, or unknown" : "how many there are: 30, at least 30, or unknown; empty where it was said",
+                    Wrong = typed => typed == "unknown" || StatedEdition.Read(typed, work.OwnWords) is { WhyNot: null } and ({ Size: not null } or { Hedge: not null }) ? null : $"“{typed}” is no size: write how many numbers there are, at least so many, or unknown.",
+                    Reads = typed => InscriptionSaid.OfEdition(typed, work.OwnWords),
                 },
+                Fields.Statement(Statement, work.OwnWords),
                 Field.OneOf(What, [Sold, Here]),
                 new Field(Place) { Form = "where they lie; empty where nobody knows, or somebody has them", Known = typed => Fields.Matching(known.Places, typed) },
                 new Field(With) { Form = "who has them; may stay empty", Known = typed => Fields.Matching(known.People, typed) },
@@ -49,13 +52,13 @@ internal static class KnownForm
         {
             Name = "known",
             About = ["One stretch of numbers at a time; come back for the next. Place, owner and", "signature are said of sheets that are here."],
-            OwnEachTime = [Numbers, Size, Note],
+            OwnEachTime = [Numbers, Size, Statement, Note],
         };
     }
 
     private static async Task<Saved> SaveAsync(Desk desk, Work work, Form form, string? place)
     {
-        var part = KnownPart.Read(form[Numbers]!) with { Size = Fields.Whole(form[Size]), IsSizeUnknown = form[Size] == "unknown" };
+        var part = KnownPart.Read(form[Numbers]!).OfSize(form[Size] is { } size ? StatedEdition.Read(size, work.OwnWords) : null).Stating(form[Statement], work.OwnWords);
 
         if (form[What] == Sold)
         {

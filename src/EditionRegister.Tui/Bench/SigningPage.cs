@@ -31,7 +31,7 @@ internal sealed class SigningPage(Desk desk, long work, long edition) : TextPage
             new("y", "signed so", SignAsync) { Explained = "Number, title and signature stand on the sheet as they are drawn here." },
             new("n", "not signed", LeaveAsync) { Explained = "Leaves the sheet unsigned and goes on; a sheet recorded as signed by mistake is put back to what was on record before." },
             KeyDeed.Doing("s", "skip for now", _order.Skip) with { Explained = "Puts the sheet behind the others: it comes again at the end." },
-            KeyDeed.Opens("m", "miswritten", () => Miswritten.Asked(desk, Here!, Pencil(Here!), Recorded)) with { Explained = "Asks whether the slip stands there still, or was put right on the sheet itself: these are two records." },
+            KeyDeed.Opens("m", "miswritten", () => Miswritten.Asked(desk, Here!, _work!.OwnWords, Pencil(Here!), Recorded)) with { Explained = "Asks whether the slip stands there still, or was put right on the sheet itself: these are two records." },
         },
         .. _order.At > 0 ? new[] { KeyDeed.Doing("Backspace", "the one before", _order.Back) } : [],
         .. Here is null ? [] : new[] { KeyDeed.Opens("e", "the signature", Sign) with { Explained = "Changes how the signature reads in this session, such as M. Tolland." } },

@@ -1,6 +1,8 @@
 using System.Globalization;
+using EditionRegister.Domain.Works;
 using EditionRegister.Tui.Asking;
 using EditionRegister.Tui.Hall;
+using EditionRegister.Tui.Pages;
 using EditionRegister.UseCases.ReadingIn;
 
 namespace EditionRegister.Tui.PlanChest;
@@ -11,6 +13,7 @@ internal static class HoldForm
     private const string Title = "Title";
     private const string Maker = "Maker";
     private const string Number = "Number";
+    private const string Statement = "Edition in words";
     private const string Total = "All in all";
     private const string Place = "Place";
     private const string Owner = "Owner";
@@ -19,12 +22,15 @@ internal static class HoldForm
     private const string Signed = "Signed by hand";
     private const string Note = "Note";
 
-    public static Form New(Desk desk) => new(
+    public static async Task<Opening?> OfAsync(Desk desk) => New(desk, await desk.Store.Do(register => register.LookAround.OwnWords()));
+
+    private static Form New(Desk desk, OwnWords own) => new(
         "A print of somebody else's edition",
         [
             new Field(Title) { Form = "as it is called; empty where nobody knows" },
             new Field(Maker) { Form = "who made it; recorded in the address book where they are new; empty where nobody knows" },
-            new Field(Number) { Form = "as it stands on the sheet: 14/75" },
+            Fields.SheetNumber(Number, own, form: "as it stands on the sheet: 14/75, A/P II/V or épreuve d'artiste 3/10"),
+            Fields.Statement(Statement, own),
             Fields.Count(Total, least: 1),
             new Field(Place) { Form = "where it lies: Drawer 3; empty where nobody knows" },
             new Field(Owner) { Form = "whose it is, of the address book; empty where nobody knows" },
@@ -39,7 +45,7 @@ internal static class HoldForm
     {
         Name = "hold",
         About = ["“All in all” counts every impression there is, with all proofs, as others state it.", "Such an edition is not ours: it is never closed here, and no certificate is issued."],
-        OwnEachTime = [Title, Number, Total, Year, Note],
+        OwnEachTime = [Title, Number, Statement, Total, Year, Note],
     };
 
     private static async Task<Saved> SaveAsync(Desk desk, Form form, string? place)
@@ -49,6 +55,7 @@ internal static class HoldForm
             Title = form[Title],
             Maker = form[Maker],
             Number = form[Number],
+            Statement = form[Statement],
             Total = form[Total] is { } total ? int.Parse(total, CultureInfo.InvariantCulture) : null,
             Place = place,
             Owner = form[Owner],

@@ -40,7 +40,7 @@ internal sealed class PlanChestPage(Desk desk) : ListPage
         KeyDeed.Opens("n", "new work", () => new GoTo(RoomName.Bench)) with { Explained = "Goes to the Bench, where works are recorded and printed." },
         KeyDeed.Opens("a", "read in a file", () => ReadInForm.New(desk)) with { Explained = "Takes a list you already have, a CSV file, into the register. It is shown first, and can be undone as a whole." },
         KeyDeed.Opens("t", "what is due", () => new DuePage(desk)) with { Explained = "Lists what is to be back, collected, answered for or let go: over already, or soon." },
-        KeyDeed.Opens("k", "another's print", () => HoldForm.New(desk)) with { Explained = "Records one print of somebody else's edition that is here, such as 14/75, with its work and its maker in the same go." },
+        new KeyDeed("k", "another's print", () => HoldForm.OfAsync(desk)) { Explained = "Records one print of somebody else's edition that is here, such as 14/75, with its work and its maker in the same go." },
         .. Here is not null ? [KeyDeed.Opens("v", "list of everything", Everything) with { Explained = "Writes lists and papers of every sheet that is not left out." }] : (KeyDeed[])[],
     ];
 

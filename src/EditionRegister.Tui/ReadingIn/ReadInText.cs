@@ -21,8 +21,8 @@ internal static class ReadInText
         Line.Empty,
         Line.Of("Columns", Tone.Strong),
         .. Columns(report, width),
-        .. Texts(report, width),
         .. Listed("Remarks: kept as written", report.Remarks, Tone.Warning, width),
+        .. Readings(report, width),
     ];
 
     private static IEnumerable<Line> Made(ReadInReport report, bool isTaken, int width) =>
@@ -35,11 +35,11 @@ internal static class ReadInText
         .. problems.SelectMany(problem => Wrap.Of(problem.ToString(), Math.Max(1, width - Gap)).Select((line, at) => Line.Of(at == 0 ? line : new string(' ', Gap) + line, tone))),
     ];
 
-    private static IEnumerable<Line> Texts(ReadInReport report, int width) => ReadInShown.TextsRead(report) is not { } heading ? [] :
+    private static IEnumerable<Line> Readings(ReadInReport report, int width) => report.Readings.Count == 0 ? [] :
     [
         Line.Empty,
-        .. Wrap.Of(heading, width).Select(line => Line.Of(line, Tone.Strong)),
-        .. report.Texts.Different.Take(ReadInShown.MostTexts).SelectMany(read => Wrap.Of($"{read.Header} “{SafeText.Show(read.Text)}”: {read.As}", Math.Max(1, width - Gap)).Select((line, at) => (Line)(at == 0 ? line : new string(' ', Gap) + line))),
+        Line.Of(ReadInShown.ReadInWords(report), Tone.Strong),
+        .. ReadInShown.Readings(report).SelectMany(one => Wrap.Of(one.TrimStart(), Math.Max(1, width - Gap)).Select((line, at) => (Line)(at == 0 ? line : new string(' ', Gap) + line))),
     ];
 
     private static IEnumerable<Line> Columns(ReadInReport report, int width)

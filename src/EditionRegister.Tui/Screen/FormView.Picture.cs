@@ -1,3 +1,4 @@
+using EditionRegister.Domain.Reading.Inscriptions;
 using EditionRegister.Domain.Text;
 using EditionRegister.Tui.Asking;
 using EditionRegister.Tui.Pages;
@@ -76,8 +77,10 @@ internal sealed partial class FormView
 
     /// <summary>How the answer is read so far; where it says it plainly, the form of a right one.</summary>
     private static IEnumerable<Line> Hint(Field field, int inner) =>
-        field.ReadAs is { } read ? Wrap.Of($"read as {read}", inner - 2).Select(line => Line.Of("  " + line, Tone.Good))
+        field.ReadAs is { } read ? Wrap.Of(IsNotRead(read) ? read : $"read as {read}", inner - 2).Select(line => Line.Of("  " + line, IsNotRead(read) ? Tone.Warning : Tone.Good))
         : [field.Form.Length > 0 && field.Words is null ? Line.Of("  " + field.Form, Tone.Quiet) : Line.Empty];
+
+    private static bool IsNotRead(string read) => read.StartsWith(StatementInWords.NotRead, StringComparison.Ordinal);
 
     /// <summary>Says that there are fields beyond those in sight.</summary>
     private Line Scrolled(Form form)

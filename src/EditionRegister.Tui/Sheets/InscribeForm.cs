@@ -31,7 +31,7 @@ internal static class InscribeForm
             $"Inscribe {sheets.Called}",
             [
                 Field.YesNo(AsSpelled, sheets.Pairs.All(pair => pair.Sheet.Pencilled is null && pair.Work.NumberingOf(pair.Sheet)?.Spell(pair.Sheet.Number) is not null)),
-                .. sheets.IsOne ? [new Field(Pencilled, pencilled ?? "") { IsNeeded = pencilled is not null, Form = pencilled is null ? "as it stands on the sheet, such as 3/12 or A/P II/V" : Stays }] : (Field[])[],
+                .. sheets.IsOne ? [Number(sheets, pencilled)] : (Field[])[],
                 new Field(Titled, titled ?? "") { IsNeeded = titled is not null, Form = titled is null ? "as it stands on the sheet" : Stays },
                 Words.Contains(signed) ? Field.OneOf(Signed, Words, signed) : Field.OneOf(Signed, [AsItIs, .. Words]),
                 new Field(Signature, signature ?? "")
@@ -40,7 +40,7 @@ internal static class InscribeForm
                     Form = signature is null ? "as it stands on the sheet, such as M. Tolland" : Stays,
                     Known = typed => Fields.Matching(Signatures(sheets), typed),
                 },
-                new Field(Other) { Form = "anything else written, stamped or embossed, letter by letter" },
+                Fields.Inscription(Other, sheets.First.Work.OwnWords, "anything else written, stamped or embossed, letter by letter"),
                 Field.OneOf(Side, ["front", "back", "unknown"]),
                 Field.OneOf(Manner, ["written", "stamped", "embossed", "unknown"]),
                 new Field(Where) { Form = "where the other text stands: lower left" },
@@ -52,6 +52,13 @@ internal static class InscribeForm
             OwnEachTime = [Pencilled, Titled, Other, Where],
         };
     }
+
+    private static Field Number(SheetsAtHand sheets, string? pencilled) => new(Pencilled, pencilled ?? "")
+    {
+        IsNeeded = pencilled is not null,
+        Form = pencilled is null ? "as it stands on the sheet, such as 3/12 or A/P II/V" : Stays,
+        Reads = typed => InscriptionSaid.OfNumber(typed, sheets.First.Work.OwnWords),
+    };
 
     private static async Task<Saved> SaveAsync(Desk desk, SheetsAtHand sheets, Form form)
     {

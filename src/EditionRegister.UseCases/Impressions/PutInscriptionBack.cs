@@ -9,5 +9,5 @@ public sealed class PutInscriptionBack(RegisterStore store)
 {
     /// <exception cref="Domain.RefusedException">code-not-found, code-misread.</exception>
     public int Run(string code, PencilOnRecord before) =>
-        DeedOnChosen.Run(store, "put-inscription-back", ImpressionChoice.OfCode(code), (_, chosen, deed) => before.PutBack(chosen.Sheets[0], deed));
+        DeedOnChosen.Run(store, "put-inscription-back", ImpressionChoice.OfCode(code), (_, chosen, deed) => before.PutBack(chosen.Work, chosen.Sheets[0], deed));
 }

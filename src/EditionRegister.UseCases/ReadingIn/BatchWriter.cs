@@ -45,7 +45,7 @@ internal sealed class BatchWriter(Writing writing, long batch)
             {
                 var code = row.Code ?? _draw();
                 var sheet = new NewSheet(runId, ++inPile, code, row.Standing) { Id = writing.Read.SheetOfCode(code.Text) };
-                var made = ListedSheets.Sheet(row, sheet, where, whose, numberings.GetValueOrDefault(row), deed);
+                var made = ListedSheets.Sheet(row, sheet, where, whose, numberings.GetValueOrDefault(row), writing.Read.OwnWords, deed);
                 Keep(row, made, deed);
             }
         }
@@ -82,18 +82,24 @@ internal sealed class BatchWriter(Writing writing, long batch)
         {
             var known = KnownEditions.Edition(listed.Known, edition);
             var id = known?.Id ?? NewEdition.AsFound(work, ++ordinal, edition.Kind, edition.Extent, deed);
+
             if (edition.Rows.Max(row => row.StatedTotal) is { } total)
             {
                 deed.Set("edition", id, ("stated_total", total));
             }
 
+            if (known?.Statement is null)
+            {
+                deed.SetStatement(id, edition.Statement);
+            }
+
             var place = known?.Numberings.Select(numbering => numbering.Ordinal).DefaultIfEmpty().Max() ?? 0;
 
-            foreach (var numbering in edition.Numberings)
+            foreach (var numbering in edition.Numberings.Where(numbering => !numbering.IsOnlyStated || known?.Numberings.Any(one => one.Kind == numbering.Kind) != true))
             {
                 var there = KnownEditions.Numbering(known, numbering);
                 var numberingId = there?.Id ?? NewEdition.AddNumbering(
-                    id, ++place, new NumberingPlan(numbering.Kind, numbering.Notation, numbering.Size, numbering.SizeState), known?.Extent ?? edition.Extent, deed);
+                    id, ++place, numbering.Plan, known?.Extent ?? edition.Extent, deed);
                 var everyNumber = there is null && numbering.Size is not null && (known?.Extent ?? edition.Extent) != "someone-elses";
 
                 foreach (var row in numbering.Rows)

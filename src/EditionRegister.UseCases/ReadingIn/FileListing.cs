@@ -32,7 +32,7 @@ internal sealed class FileListing
 
     public IReadOnlyList<RowProblem> Remarks => _rows.Remarks;
 
-    public TextsRead Texts => _rows.TextsRead;
+    public IReadOnlyList<TextRead> Readings => _rows.Readings;
 
     private static string KeyOf(ReadRow row) =>
         row.TitleState == "given"

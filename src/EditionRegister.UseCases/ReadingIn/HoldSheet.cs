@@ -1,6 +1,6 @@
 using EditionRegister.Domain.Dates;
 using EditionRegister.Domain.Editions;
-using EditionRegister.Domain.Numbers;
+using EditionRegister.Domain.Impressions;
 using EditionRegister.Domain.Text;
 using EditionRegister.Domain.Works;
 using EditionRegister.Store;
@@ -18,7 +18,7 @@ public sealed class HoldSheet(RegisterStore store)
     {
         var book = writing.Read.Book;
         var known = KnownWork(writing.Read, held);
-        var row = RowOf(held, ReadNumber(held)) with
+        var row = RowOf(held, writing.Read.OwnWords) with
         {
             Maker = known?.Makers.FirstOrDefault()?.FullName ?? held.Maker,
             Place = held.Place is { } place ? book.PathOf(Places.Find(book, place)) : null,
@@ -36,38 +36,43 @@ public sealed class HoldSheet(RegisterStore store)
         string? Named(string? who) => who is null ? null : book.NameOf(Persons.Find(book, who));
     });
 
-    private static ReadRow RowOf(HeldSheet held, PencilledNumber? number) => new()
+    private static ReadRow RowOf(HeldSheet held, OwnWords own)
     {
-        Line = 0,
-        Title = held.Title,
-        TitleState = held.Title is null ? "unknown" : "given",
-        Year = held.Year ?? RecordedDate.None,
-        Technique = held.Technique,
-        Pencilled = held.Number,
-        Number = number,
-        EditionKind = number?.Of is null ? "unknown" : "limited",
-        Extent = "someone-elses",
-        EditionSize = number is { Of: { } of, Kind.InSize: true } ? of : null,
-        StatedTotal = held.Total,
-        Signed = held.Signed,
-        Notes = held.Note,
-    };
+        var number = ReadNumber(held, own);
+        var row = new ReadRow
+        {
+            Line = 0,
+            Title = held.Title,
+            TitleState = held.Title is null ? "unknown" : "given",
+            Year = held.Year ?? RecordedDate.None,
+            Technique = held.Technique,
+            Extent = "someone-elses",
+            EditionSize = number?.Number is { Of: { } of, Kind.InSize: true } ? of : null,
+            StatedTotal = held.Total,
+            Signed = held.Signed,
+            Notes = held.Note,
+        }.Bearing(number);
+        var said = held.Statement is { } words ? row.Stating(StatedEdition.Read(words, own)) with { EditionStatement = words } : row;
 
-    private static PencilledNumber? ReadNumber(HeldSheet held)
+        return said with { EditionKind = said.EditionKind ?? KindOf(said) };
+    }
+
+    private static string KindOf(ReadRow row) =>
+        row.EditionIsOpen ? "open"
+        : row.Number?.Of is not null || row.EditionSize is not null || row.EditionHedge is not null || row.NumberHedge is not null ? "limited"
+        : "unknown";
+
+    private static NumberOnSheet? ReadNumber(HeldSheet held, OwnWords own)
     {
         if (held.Number is null)
         {
             return null;
         }
 
-        var number = PencilledNumber.TryParse(held.Number, out var read) ? read : throw KnownRefusals.NumberNotRead(held.Number);
+        var read = NumberOnSheet.Read(held.Number, own) with { Written = held.Number };
+        var number = read.Number ?? throw (read.IsImpossible ? KnownRefusals.NumberNotRead(held.Number) : KnownRefusals.WordsNameNoNumber(held.Number, read.WhyNot!));
 
-        if (number is { Number: { } ordinal, Of: { } of } && ordinal > of)
-        {
-            throw KnownRefusals.Beyond(held.Number, of);
-        }
-
-        return held.Total is { } total && number is { Of: { } size, Kind.InSize: true } && total < size ? throw KnownRefusals.TotalTooSmall(total, size) : number;
+        return held.Total is { } total && number is { Of: { } size, Kind.InSize: true } && total < size ? throw KnownRefusals.TotalTooSmall(total, size) : read;
     }
 
     /// <summary>The work another sheet of it is here of; never one of our own.</summary>
@@ -107,8 +112,11 @@ public sealed record HeldSheet
 
     public string? Maker { get; init; }
 
-    /// <summary>As it stands on the sheet: 14/75.</summary>
+    /// <summary>As it stands on the sheet, plainly or in words: 14/75, épreuve d'artiste 3/10.</summary>
     public string? Number { get; init; }
+
+    /// <summary>The edition in somebody's words: edition of 75 plus 10 artist's proofs.</summary>
+    public string? Statement { get; init; }
 
     /// <summary>All impressions there are, numbered and proofs, as stated by others.</summary>
     public int? Total { get; init; }

@@ -54,7 +54,7 @@ public sealed class KnownNumbers(RegisterStore store)
         foreach (var ordinal in part.Ordinals)
         {
             var code = draw();
-            ListedSheets.Sheet(row, new NewSheet(run, codes.Count + 1, code, "kept"), position, owner, (numbering, ordinal), deed);
+            ListedSheets.Sheet(row, new NewSheet(run, codes.Count + 1, code, "kept"), position, owner, (numbering, ordinal), writing.Read.OwnWords, deed);
             codes.Add(code.ToString());
         }
 

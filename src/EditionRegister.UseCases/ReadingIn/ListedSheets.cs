@@ -27,14 +27,16 @@ internal static class ListedSheets
     /// <param name="where">Where it is.</param>
     /// <param name="whose">Whose it is.</param>
     /// <param name="given">The numbering and the number it has; a numbering of 0 is none.</param>
+    /// <param name="own">The register's own kinds.</param>
     /// <param name="deed">Where the facts go.</param>
-    public static long Sheet(ReadRow row, NewSheet sheet, Position where, Owner whose, (long Numbering, int? Number) given, Deed deed)
+    public static long Sheet(ReadRow row, NewSheet sheet, Position where, Owner whose, (long Numbering, int? Number) given, OwnWords own, Deed deed)
     {
         var listed = sheet with { FirstMove = MoveKind.AsListed, FirstTransfer = MoveKind.OwnedAsListed, Net = row.Net, Currency = row.NetCurrency };
         var id = listed.Record(where, whose, RecordedDate.None, deed);
         deed.Set("impression", id,
-            ("signed", row.Signed), ("pencilled", row.Pencilled), ("condition", row.Condition), ("note", row.Notes),
+            ("signed", row.Signed), ("condition", row.Condition), ("note", row.Notes),
             ("for_sale", row.FreeToSell ?? "by-custom"), ("asking", row.Asking), ("asking_currency", row.Asking is null ? null : row.Currency));
+        deed.SetPencilled(id, row.Pencilled, own, row.Number?.Notation);
 
         if (given.Numbering != 0)
         {
@@ -45,8 +47,9 @@ internal static class ListedSheets
 
         for (var i = 0; i < inscriptions.Count; i++)
         {
-            deed.Set("inscription", deed.NewId("inscription"),
-                ("impression", id), ("ordinal", i + 1), ("side", "unknown"), ("manner", "unknown"), ("text", inscriptions[i]));
+            var inscription = deed.NewId("inscription");
+            deed.Set("inscription", inscription, ("impression", id), ("ordinal", i + 1), ("side", "unknown"), ("manner", "unknown"));
+            deed.SetInscription(inscription, inscriptions[i], own);
         }
 
         return id;

@@ -60,10 +60,8 @@ public sealed class ReadIn(RegisterStore store, RegisterSettings settings)
         listing?.Works.Count(work => work.Known is null) ?? 0,
         listing?.Works.Sum(work => work.Editions.Count(edition => KnownEditions.Edition(work.Known, edition) is null)) ?? 0,
         listing?.Remarks ?? [],
+        listing?.Readings ?? [],
         before is null ? listing?.Problems ?? [] : [],
         before,
-        before is not null)
-    {
-        Texts = listing?.Texts ?? new TextsRead(),
-    };
+        before is not null);
 }

@@ -8,6 +8,7 @@ namespace EditionRegister.UseCases.ReadingIn;
 /// <param name="NewWorks">Those of them the register does not know yet.</param>
 /// <param name="NewEditions">Editions the register does not know yet.</param>
 /// <param name="Remarks">Values kept as written, by line.</param>
+/// <param name="Readings">Texts that were read in words, each with how; one for every cell.</param>
 /// <param name="Problems">Values that keep the file from being read in, by line.</param>
 /// <param name="Batch">The batch it became, or was read in as before; null while it is only looked at.</param>
 /// <param name="WasReadBefore">The same bytes were read in before, so nothing is added.</param>
@@ -19,10 +20,7 @@ public sealed record ReadInReport(
     int NewWorks,
     int NewEditions,
     IReadOnlyList<RowProblem> Remarks,
+    IReadOnlyList<TextRead> Readings,
     IReadOnlyList<RowProblem> Problems,
     long? Batch,
-    bool WasReadBefore)
-{
-    /// <summary>How dates, sizes, papers and techniques in words were read; the words themselves are kept.</summary>
-    public TextsRead Texts { get; init; } = new();
-}
+    bool WasReadBefore);

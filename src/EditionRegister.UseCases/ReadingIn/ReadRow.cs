@@ -1,5 +1,7 @@
 using EditionRegister.Domain.Codes;
 using EditionRegister.Domain.Dates;
+using EditionRegister.Domain.Editions;
+using EditionRegister.Domain.Impressions;
 using EditionRegister.Domain.Numbers;
 
 namespace EditionRegister.UseCases.ReadingIn;
@@ -28,12 +30,17 @@ internal sealed record ReadRow
 
     public string Standing { get; init; } = "kept";
 
-    /// <summary>The number as it stands on the sheet, where it reads as a plain number.</summary>
+    /// <summary>The number as it stands on the sheet, where it can be read.</summary>
     public string? Pencilled { get; init; }
 
     public PencilledNumber? Number { get; init; }
 
-    /// <summary>What stood in the number column but is no plain number: kept as an inscription.</summary>
+    /// <summary>at-least, at-most or about, where the size beside the number is not sure.</summary>
+    public string? NumberHedge { get; init; }
+
+    public int? NumberHedgedSize { get; init; }
+
+    /// <summary>What stood in the number column and names no number that can be given: kept as an inscription.</summary>
     public string? NotPlain { get; init; }
 
     public string? EditionKind { get; init; }
@@ -43,6 +50,17 @@ internal sealed record ReadRow
     public int? EditionSize { get; init; }
 
     public bool EditionIsOpen { get; init; }
+
+    /// <summary>The edition in words, as written; null where a figure says it.</summary>
+    public string? EditionStatement { get; init; }
+
+    /// <summary>at-least, at-most or about, where the size of the edition is not sure.</summary>
+    public string? EditionHedge { get; init; }
+
+    public int? EditionHedgedSize { get; init; }
+
+    /// <summary>Numberings of proofs that are stated beside the edition.</summary>
+    public IReadOnlyList<NumberingPlan> Beside { get; init; } = [];
 
     /// <summary>All impressions there are, as stated by others; null where nobody said. No column of a file says it.</summary>
     public int? StatedTotal { get; init; }
@@ -88,4 +106,29 @@ internal sealed record ReadRow
     public string? Notes { get; init; }
 
     public IReadOnlyList<(string Header, string Value)> Kept { get; init; } = [];
+
+    /// <summary>With what is said of the edition as a whole, where the row does not say it itself.</summary>
+    public ReadRow Stating(StatedEdition stated) => this with
+    {
+        EditionSize = EditionSize ?? stated.Size,
+        EditionIsOpen = EditionIsOpen || stated.IsOpen,
+        EditionKind = EditionKind ?? (stated.IsUnique ? "unique" : null),
+        EditionHedge = stated.Hedge,
+        EditionHedgedSize = stated.HedgedSize,
+        EditionStatement = stated.Words is null ? null : stated.Written,
+        Beside = stated.Beside,
+    };
+
+    /// <summary>With what was read as the sheet's number; what names none is kept as an inscription. A state beside it is the run's where nothing else says one.</summary>
+    public ReadRow Bearing(NumberOnSheet? number) => number is null ? this : this with
+    {
+        Number = number.Number,
+        Pencilled = number.Number is null ? null : number.Written,
+        NotPlain = number.Number is null ? number.Written : null,
+        NumberHedge = number.Hedge,
+        NumberHedgedSize = number.HedgedSize,
+        EditionSize = EditionSize ?? number.EditionSize,
+        EditionIsOpen = EditionIsOpen || number is { IsOpen: true, Number: not null },
+        State = State ?? (number.Number is null ? null : number.State),
+    };
 }

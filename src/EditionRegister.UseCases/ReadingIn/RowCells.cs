@@ -2,12 +2,11 @@ using EditionRegister.Domain.Dates;
 using EditionRegister.Domain.Prices;
 using EditionRegister.Domain.Sizes;
 using EditionRegister.Formats.Csv;
-using System.Globalization;
 
 namespace EditionRegister.UseCases.ReadingIn;
 
 /// <summary>The cells of one row, each read as what its column holds. What is wrong is named, and the reading goes on.</summary>
-internal sealed class RowCells(IReadOnlyDictionary<ReadInColumn, ColumnMatch> columns, CsvRow row, List<RowProblem> problems, List<RowProblem> remarks, TextsRead texts)
+internal sealed class RowCells(IReadOnlyDictionary<ReadInColumn, ColumnMatch> columns, CsvRow row, List<RowProblem> problems, List<RowProblem> remarks, List<TextRead> readings)
 {
     public int Line => row.Line;
 
@@ -57,7 +56,7 @@ internal sealed class RowCells(IReadOnlyDictionary<ReadInColumn, ColumnMatch> co
     {
         if (inOtherWords is not null)
         {
-            texts.Add(columns[column].Header, text.Trim(), inOtherWords);
+            Reading(column, text, inOtherWords);
         }
     }
 
@@ -94,18 +93,6 @@ internal sealed class RowCells(IReadOnlyDictionary<ReadInColumn, ColumnMatch> co
 
                 return null;
         }
-    }
-
-    public int? Count(ReadInColumn column, string text)
-    {
-        if (int.TryParse(text.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count is >= 1 and <= 999_999)
-        {
-            return count;
-        }
-
-        Problem(column, text, "is no size; write a whole number, or open, or unknown.");
-
-        return null;
     }
 
     /// <summary>Micrometres, from millimetres.</summary>
@@ -147,4 +134,7 @@ internal sealed class RowCells(IReadOnlyDictionary<ReadInColumn, ColumnMatch> co
     public void Problem(ReadInColumn column, string value, string what) => problems.Add(new RowProblem(row.Line, columns[column].Header, value, what));
 
     public void Remark(ReadInColumn column, string value, string what) => remarks.Add(new RowProblem(row.Line, columns[column].Header, value, what));
+
+    /// <summary>The words of a cell were read as something.</summary>
+    public void Reading(ReadInColumn column, string value, string readAs) => readings.Add(new TextRead(columns[column].Header, value, readAs));
 }

@@ -1,5 +1,4 @@
 using EditionRegister.Domain.Codes;
-using EditionRegister.Domain.Numbers;
 using EditionRegister.Domain.Reading.Papers;
 using EditionRegister.Domain.Reading.Techniques;
 using EditionRegister.Domain.Works;
@@ -16,24 +15,25 @@ internal sealed class RowReader(IReadOnlyList<ColumnMatch> columns, string curre
     private readonly Dictionary<ReadInColumn, ColumnMatch> _columns =
         columns.Where(match => match.Column is not null).ToDictionary(match => match.Column!);
 
-    /// <summary>Values of the number column that are no plain number, and dates that are kept as written: told in the preview.</summary>
+    /// <summary>Values that name no number, and dates that are kept as written: told in the preview.</summary>
     public List<RowProblem> Remarks { get; } = [];
 
-    /// <summary>How words were read: told in the preview, each once.</summary>
-    public TextsRead TextsRead { get; } = new();
+    /// <summary>Texts that were read in words: told in the preview.</summary>
+    public List<TextRead> Readings { get; } = [];
 
     public ReadRow Read(CsvRow row)
     {
-        RowCells cells = new(_columns, row, problems, Remarks, TextsRead);
+        RowCells cells = new(_columns, row, problems, Remarks, Readings);
+        SheetCells sheet = new(cells, own);
         var (title, titleState) = Title(cells);
-        var (number, pencilled, notPlain) = Number(cells);
+        var standing = cells.Word(ReadInColumn.Standing, Standings) ?? "kept";
+        var number = sheet.Number(standing);
         var (kind, extent) = EditionKind(cells);
-        var size = cells.Text(ReadInColumn.EditionSize);
         var money = cells.Text(ReadInColumn.Currency)?.ToUpperInvariant() ?? currency;
         var (net, netCurrency) = Net(cells, money);
         var sizes = RowSizes.Of(cells);
 
-        return new ReadRow
+        ReadRow read = new()
         {
             Line = row.Line,
             Code = Code(cells),
@@ -44,17 +44,12 @@ internal sealed class RowReader(IReadOnlyList<ColumnMatch> columns, string curre
             Technique = cells.Words(ReadInColumn.Technique, text => TechniqueAsRead.Of(text, own.Techniques)),
             Paper = cells.Words(ReadInColumn.Paper, PaperAsRead.Of),
             State = cells.Text(ReadInColumn.State),
-            Standing = cells.Word(ReadInColumn.Standing, Standings) ?? "kept",
-            Number = number,
-            Pencilled = pencilled,
-            NotPlain = notPlain,
+            Standing = standing,
             EditionKind = kind,
             Extent = extent,
-            EditionIsOpen = size is "open",
-            EditionSize = size is null or "open" or "unknown" ? null : cells.Count(ReadInColumn.EditionSize, size),
             Printed = cells.Date(ReadInColumn.Printed),
             Signed = cells.YesNo(ReadInColumn.Signed) ?? "unknown",
-            Inscription = cells.Text(ReadInColumn.Inscription),
+            Inscription = sheet.Inscription(),
             ImageHeight = sizes.ImageHeight,
             ImageWidth = sizes.ImageWidth,
             ImageWritten = sizes.ImageWritten,
@@ -73,6 +68,8 @@ internal sealed class RowReader(IReadOnlyList<ColumnMatch> columns, string curre
             Notes = cells.Text(ReadInColumn.Notes),
             Kept = [.. columns.Where(match => (match.Column is null || IsKeptToo(match.Column, sizes)) && row.Fields[match.Index].Length > 0).Select(match => (match.Header, row.Fields[match.Index]))],
         };
+
+        return (sheet.Edition() is { } stated ? read.Stating(stated) : read).Bearing(number);
     }
 
     /// <summary>Sizes that say of neither image nor sheet what they are stay with the sheet as they are written.</summary>
@@ -102,30 +99,6 @@ internal sealed class RowReader(IReadOnlyList<ColumnMatch> columns, string curre
         }
 
         return code;
-    }
-
-    private (PencilledNumber? Number, string? Pencilled, string? NotPlain) Number(RowCells cells)
-    {
-        if (cells.Text(ReadInColumn.Number) is not { } text || text.Trim() is "unknown" or "[unknown]")
-        {
-            return default;
-        }
-
-        if (PencilledNumber.TryParse(text, expected: null, own, out var number, out var why))
-        {
-            return (number, text.Trim(), null);
-        }
-
-        if (why == PencilReading.OutOfRange)
-        {
-            cells.Problem(ReadInColumn.Number, text, $"no sheet can have this number; the form is that of {PencilledNumber.Form} If the sheet really says so, put it in the inscription column.");
-
-            return default;
-        }
-
-        cells.Remark(ReadInColumn.Number, text, "is no plain number; it is kept as the inscription, and the number is unknown");
-
-        return (null, null, text);
     }
 
     private static (string? Kind, string? Extent) EditionKind(RowCells cells)

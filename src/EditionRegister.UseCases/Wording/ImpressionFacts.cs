@@ -46,6 +46,7 @@ public static class ImpressionFacts
         ("Number given", Given(work, sheet)),
         .. SheetText.Of(work, sheet).Select(line => (line.Label, (string?)line.Value)),
         ("Pencilled", sheet.Pencilled),
+        ("Read as", InscriptionSaid.OfPencil(work, sheet)),
         ("Titled", sheet.Titled),
         ("Signed", sheet.Signature is { } signature ? $"{sheet.Signed}, “{signature}”" : sheet.Signed),
         ("Condition", sheet.Condition),

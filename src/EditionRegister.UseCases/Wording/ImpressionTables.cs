@@ -9,12 +9,19 @@ public static class ImpressionTables
 {
     /// <summary>All of them, in the order in which they are read; some have no rows.</summary>
     public static IReadOnlyList<ShownTable> All(Work work, Impression sheet) =>
-        [SetsSaid.InCopy(work, sheet), Inscriptions(sheet), Changes(sheet), Whereabouts(work, sheet), Ownership(work, sheet), Reservations(work, sheet), Documents(sheet), Pictures(work, sheet), KeptColumns(sheet)];
+        [SetsSaid.InCopy(work, sheet), Inscriptions(work, sheet), Changes(sheet), Whereabouts(work, sheet), Ownership(work, sheet), Reservations(work, sheet), Documents(sheet), Pictures(work, sheet), KeptColumns(sheet)];
 
-    public static ShownTable Inscriptions(Impression sheet) => new(
-        "What stands on it:",
-        [new("side"), new("manner"), new("where"), new("text")],
-        [.. sheet.Inscriptions.Select(inscription => (string[])[inscription.Side, inscription.Manner, inscription.Position ?? "", inscription.Text ?? "(erased)"])]);
+    /// <summary>With how each was read, where something was that the number given does not say.</summary>
+    public static ShownTable Inscriptions(Work work, Impression sheet)
+    {
+        var read = sheet.Inscriptions.Select(inscription => InscriptionSaid.OfInscription(work, sheet, inscription)).ToList();
+        var isRead = read.Exists(one => one is not null);
+
+        return new ShownTable(
+            "What stands on it:",
+            [new("side"), new("manner"), new("where"), new("text"), .. isRead ? [new("read as")] : (ShownColumn[])[]],
+            [.. sheet.Inscriptions.Select((inscription, at) => (string[])[inscription.Side, inscription.Manner, inscription.Position ?? "", inscription.Text ?? "(erased)", .. isRead ? [read[at] ?? ""] : (string[])[]])]);
+    }
 
     /// <summary>What was altered on the paper itself, in the order in which it was recorded.</summary>
     public static ShownTable Changes(Impression sheet) => new(

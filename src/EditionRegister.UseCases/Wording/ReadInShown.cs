@@ -5,6 +5,8 @@ namespace EditionRegister.UseCases.Wording;
 /// <summary>What reading a file in would do, or did, in the words of commands and screens.</summary>
 public static class ReadInShown
 {
+    private const int MostShown = 20;
+
     /// <summary>prints.csv: 24 rows of 5 works, 4 of them new.</summary>
     public static string Heading(ReadInReport report) =>
         $"{report.File}: {Counted.Of(report.Rows, "row")}{(report.WasReadBefore ? "" : $" of {Counted.Of(report.Works, "work")}, {Counted.Figure(report.NewWorks)} of them new")}.";
@@ -19,13 +21,25 @@ public static class ReadInShown
         : report.Problems.Count > 0 ? $"Nothing was read in: put the {Counted.Of(report.Problems.Count, "problem")} right and {again}."
         : $"Nothing was read in yet. {go}";
 
-    /// <summary>How many texts a preview shows of those that were read in other words.</summary>
-    public const int MostTexts = 20;
+    /// <summary>12 texts were read in words:</summary>
+    public static string ReadInWords(ReadInReport report) => $"{Counted.Of(report.Readings.Count, "text")} {(report.Readings.Count == 1 ? "was" : "were")} read in words:";
 
-    /// <summary>How many cells were read in other words, and whether all of them are shown; null where none was.</summary>
-    public static string? TextsRead(ReadInReport report) => report.Texts.Cells == 0 ? null
-        : $"{Counted.Of(report.Texts.Cells, "cell")} read in words and kept as written beside what was read"
-            + (report.Texts.Different.Count > MostTexts ? $"; {Counted.Figure(report.Texts.Different.Count - MostTexts)} different texts more than are shown here." : ".");
+    /// <summary>“Épreuve d'artiste 3/10” read as artist's proof 3 of 10; twenty different ones at most, and then how many more there are.</summary>
+    public static IReadOnlyList<string> Readings(ReadInReport report)
+    {
+        var different = Different(report);
+        var more = different.Count - MostShown;
+
+        return [.. different.Take(MostShown).Select(one => $"  {one.Read}{(one.Times > 1 ? $" ({Counted.Figure(one.Times)} times)" : "")}"), .. more > 0 ? [$"  and {Counted.Figure(more)} more."] : (string[])[]];
+    }
+
+    /// <summary>Each text once, in the order in which it was met first.</summary>
+    public static IReadOnlyList<(TextRead Read, int Times)> Different(ReadInReport report)
+    {
+        ArgumentNullException.ThrowIfNull(report);
+
+        return [.. report.Readings.GroupBy(one => (one.Text, one.ReadAs)).Select(same => (same.First(), same.Count()))];
+    }
 
     public static string Taken(ColumnMatch match) => match.Column?.Name ?? "a note, kept as written";
 

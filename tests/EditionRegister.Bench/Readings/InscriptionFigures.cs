@@ -20,6 +20,20 @@ internal static class InscriptionFigures
             return;
         }
 
+        Print(file, "labelled", output);
+
+        var byHand = Path.Combine(folder, "inscriptions_read_by_hand.tsv");
+
+        if (File.Exists(byHand))
+        {
+            Print(byHand, "read by hand", output);
+        }
+
+        Speed(folder, output);
+    }
+
+    private static void Print(string file, string how, TextWriter output)
+    {
         var table = TableFile.Read(file);
         var (exact, declined, wrong, wrongOnNone, answered, ambiguous) = (0, 0, 0, 0, 0, 0);
         List<string> disagreements = [];
@@ -38,7 +52,7 @@ internal static class InscriptionFigures
                 declined++;
                 ambiguous += label[0] == "ambiguous" ? 1 : 0;
                 exact += label[0] == "ambiguous" ? 1 : 0;
-                disagreements.AddRange(label[0] == "ambiguous" ? [] : [$"declined  {table[row, "text"]}  | labelled {string.Join(',', label)} | {read.WhyNot}"]);
+                disagreements.AddRange(label[0] == "ambiguous" ? [] : [$"declined  {table[row, "text"]}  | {how} {string.Join(',', label)} | {read.WhyNot}"]);
                 continue;
             }
 
@@ -51,7 +65,7 @@ internal static class InscriptionFigures
 
             if (!isExact)
             {
-                disagreements.Add($"{(wrongNumber ? "WRONG" : "differs")}  {table[row, "text"]}  | labelled {string.Join(',', label)} | read {string.Join(',', said)}");
+                disagreements.Add($"{(wrongNumber ? "WRONG" : "differs")}  {table[row, "text"]}  | {how} {string.Join(',', label)} | read {string.Join(',', said)}");
             }
         }
 
@@ -62,8 +76,6 @@ internal static class InscriptionFigures
         {
             output.WriteLine("  " + line);
         }
-
-        Speed(folder, output);
     }
 
     private static void Speed(string folder, TextWriter output)

@@ -1,239 +1,243 @@
+using EditionRegister.Domain.Reading.Inscriptions.Copies;
+using EditionRegister.Domain.Reading.Inscriptions.Editions;
+using EditionRegister.Domain.Reading.Inscriptions.Proofs;
 using EditionRegister.Domain.Reading.Text;
 
 namespace EditionRegister.Domain.Reading.Inscriptions;
 
-/// <summary>A fraction and the mark that stands beside it, if one does.</summary>
-internal sealed record GatheredFraction(Fraction Fraction, SeriesMet? Series, bool IsAnnounced)
-{
-    public FractionStanding Standing => Fraction.Standing;
-}
+/// <summary>A fraction, how it stands, and the mark beside it, if one does.</summary>
+internal readonly record struct GatheredFraction(Fraction Fraction, FractionStanding Standing, SeriesMet? Series, bool IsAnnounced);
+
+/// <summary>A mark, and the number, letter or size that is its own.</summary>
+internal readonly record struct GatheredMark(SeriesMet Series, SizeMet? Own);
 
 /// <summary>Everything that was met in a text, from its first word to its last.</summary>
 internal sealed class Gathered
 {
-    private readonly List<StatedProofs> _beside = [];
+    // Nobody names more states, and the rest of a text that does is not worth keeping.
+    private const int MostStates = 4;
+
+    // Above it "31. Proof" is a day of a month, and 1955. a year.
+    private const int MostPlaced = 30;
+
+    private readonly TokenText _text;
+    private readonly SeriesReader _series;
+    private Surroundings? _around;
+
+    private Gathered(TokenText text, SeriesReader series) => (_text, _series) = (text, series);
 
     public List<GatheredFraction> Fractions { get; } = [];
 
-    public List<SeriesMet> Marks { get; } = [];
-
-    /// <summary>What stands behind a mark that has no fraction: its number, letter or size, by the token the mark begins at.</summary>
-    public Dictionary<int, SizeMet?> NumbersOfMarks { get; } = [];
+    public List<GatheredMark> Marks { get; } = [];
 
     public List<StateMet> States { get; } = [];
 
     public List<SizeMet> Sizes { get; } = [];
 
-    public IReadOnlyList<StatedProofs> Beside => _beside;
+    public List<StatedProofs> Beside { get; } = [];
+
+    /// <summary>The first token of proofs beside, and the token after the last.</summary>
+    public (int Start, int Next) BesideSpan { get; private set; } = (int.MaxValue, 0);
 
     /// <summary>Something that only hints at a proof or a number was met.</summary>
     public bool IsFaint { get; private set; }
 
     public bool IsOutsideEdition { get; private set; }
 
-    public static Gathered From(TokenText text)
+    public static Gathered From(TokenText text, SeriesReader series)
     {
-        Gathered found = new();
+        Gathered found = new(text, series);
 
         for (var at = 0; at < text.Count;)
         {
-            at = Math.Max(at + 1, found.Take(text, at));
+            at = Math.Max(at + 1, found.Take(at));
         }
 
-        found.IsFaint |= text.Count == 1 && (text.IsDigits(0) || (Numerals.Roman(text, 0) is not null && text[0].Length > 1));
+        found.IsFaint |= FaintNumbers.IsBare(text);
 
         return found;
     }
 
-    private int Take(TokenText text, int at)
+    private int Take(int at)
     {
-        if (Proofs(text, at) is { } proofs)
+        if (_text.IsDigits(at))
         {
-            return proofs;
+            return Counted(at) ?? State(at) ?? Placed(at) ?? Size(at) ?? Fraction(at) ?? at;
         }
 
-        if (States.Count < 4 && Inscriptions.States.At(text, at) is { } state)
+        if (_text.IsWord(at))
         {
-            States.Add(state);
-
-            return state.Next;
+            return Counted(at) ?? State(at) ?? Placed(at) ?? Series(at) ?? Size(at) ?? Fraction(at) ?? Proof(at) ?? Faint(at);
         }
 
-        if (SeriesWords.At(text, at) is { } mark)
-        {
-            return Mark(text, mark);
-        }
-
-        if (Inscriptions.Sizes.At(text, at) is { } size)
-        {
-            IsOutsideEdition |= text.Word(at - 1) is "outside" or "beyond";
-            Sizes.Add(size);
-
-            return size.Next;
-        }
-
-        var announced = IsAnnounced(text, at);
-
-        if (Inscriptions.Fractions.At(text, at, announced) is { } fraction)
-        {
-            return Fraction(text, fraction, announced);
-        }
-
-        IsFaint |= text.Word(at) is "proof" or "proofs" or "epreuve" or "prova" or "probe";
-
-        return at + 1;
+        return Series(at) ?? (_text.IsSign(at, '#') ? Size(at) : _text.IsAnySign(at, "/?") ? Fraction(at) : null) ?? at;
     }
 
-    /// <summary>Edition, ed., numbered, no., # before a fraction.</summary>
-    private static bool IsAnnounced(TokenText text, int at)
+    private int? Counted(int at)
     {
-        var before = text.IsAnySign(at - 1, ".:#,(") ? at - 2 : at - 1;
-        before = text.IsAnySign(before, ".:#") ? before - 1 : before;
-        var word = text.Word(before);
-
-        return Inscriptions.Sizes.IsEditionWord(word) || word is "number" or "numbered" or "no" or "nr" || text.IsSign(at - 1, '#');
-    }
-
-    /// <summary>Plus 10 artist's proofs, + 3 AP, I-X APs: counts beside the edition.</summary>
-    private int? Proofs(TokenText text, int at)
-    {
-        if (text.IsAnySign(at - 1, "/'#") || Range(text, at) is not { } count || SeriesWords.At(text, count.Next) is not { } series)
+        if (ProofsBeside.At(_text, at, _series) is not { } met)
         {
             return null;
         }
 
-        var listed = text.IsAnySign(at - 1, "+|,(;&") || text.Word(at - 1) is "plus" or "and" or "et" or "with";
-        var counted = series.IsPlural || listed || count.Kind == NumeralKind.Word;
+        Beside.Add(met.Proofs);
+        BesideSpan = (Math.Min(BesideSpan.Start, at), met.Next);
 
-        if (!counted || series.IsFaint)
+        return met.Next;
+    }
+
+    private int? State(int at)
+    {
+        if (States.Count >= MostStates || Inscriptions.States.At(_text, at) is not { } state)
         {
             return null;
         }
 
-        _beside.Add(new StatedProofs(series.Series, count.Value));
+        States.Add(state);
 
-        // 1 PP II: the printer's proof that is numbered II.
-        return Numerals.Roman(text, series.Next) is { } own && !text.IsWord(own.Next) ? own.Next : series.Next;
+        return state.Next;
     }
 
-    private static Numeral? Range(TokenText text, int at)
+    /// <summary>Second proof, 2nd trial proof.</summary>
+    private int? Placed(int at)
     {
-        if (Numerals.Roman(text, at) is { Value: 1 } && text.IsSign(at + 1, '-') && Numerals.Roman(text, at + 2) is { } last)
+        if ((_text.IsDigits(at) ? Ordinals.WithEnding(_text, at) : NumberWords.Ordinal(_text, at)) is not { Value: <= MostPlaced } ordinal || NumberWords.Cardinal(_text, at) is not null)
         {
-            return last;
+            return null;
         }
 
-        return Numerals.Cardinal(text, at);
+        if ((_series.At(_text, ordinal.Next) ?? PlainProofs.At(_text, ordinal.Next)) is not { IsSure: true, IsPlural: false } mark)
+        {
+            return null;
+        }
+
+        Marks.Add(new GatheredMark(mark, new SizeMet(at, mark.Next) { Number = ordinal.Value }));
+
+        return mark.Next;
     }
 
-    private int Mark(TokenText text, SeriesMet mark)
+    private int? Size(int at)
+    {
+        if (EditionPhrases.At(_text, at) is not { } size)
+        {
+            return null;
+        }
+
+        IsOutsideEdition |= _text.Word(at - 1) is "outside" or "beyond" || (_text.IsWord(at - 1, "the") && _text.Word(at - 2) is "outside" or "beyond");
+        Sizes.Add(size);
+
+        return size.Next;
+    }
+
+    private int? Series(int at) => _series.At(_text, at) is { } mark ? Mark(mark) : null;
+
+    private int? Proof(int at) => PlainProofs.At(_text, at) is { } proof ? Mark(proof) : TrialNumbers.At(_text, at) is { } trial ? Mark(trial) : null;
+
+    private int Mark(SeriesMet mark)
     {
         // A society's monogram, a title's quotation.
-        if (text.IsAnySign(mark.Next, "[(") && text.Word(mark.Next + 1) is "monogram")
+        if (_text.IsAnySign(mark.Next, "[(") && _text.IsWord(mark.Next + 1, "monogram"))
         {
             return mark.Next;
         }
 
-        var next = BehindMark(text, mark.Next);
+        var next = MarkNumbers.Over(_text, mark.Next);
 
-        if (Inscriptions.Fractions.At(text, next, announced: true) is { } fraction && !(text.IsSign(next, '/') && next == mark.Next))
+        if (Copies.Fractions.At(_text, next, Before.Mark) is { } fraction && !(_text.IsSign(next, '/') && next == mark.Next) && IsNumberOf(mark, fraction) && !NoCopies.IsOne(_text, fraction, Before.Mark, Around))
         {
-            Fractions.Add(new GatheredFraction(fraction, mark, IsAnnounced: true));
-            Marks.Add(mark);
+            Add(fraction, Before.Mark, mark);
 
             return fraction.Next;
         }
 
-        var number = Behind(text, mark, next);
+        var own = MarkNumbers.Behind(_text, mark, next);
 
-        if (mark.IsFaint && number is null && !IsLetters(text, next))
+        if (!mark.IsSure && (own is null || mark.Certainty == Certainty.Silent) && !MarkNumbers.IsLetters(_text, next))
         {
-            IsFaint |= text.Count <= 2;
+            IsFaint |= mark.Certainty == Certainty.Doubtful;
 
             return mark.Next;
         }
 
-        Marks.Add(mark);
-        NumbersOfMarks[mark.Start] = number;
+        Marks.Add(new GatheredMark(mark, own));
 
-        return Math.Max(mark.Next, number?.Next ?? 0);
+        return Math.Max(mark.Next, own?.Next ?? 0);
     }
 
-    /// <summary>e/e: a lettered copy.</summary>
-    private static bool IsLetters(TokenText text, int at) => text.IsWord(at) && text[at].Length == 1 && text.IsSign(at + 1, '/') && text.IsWord(at + 2) && text[at + 2].Length == 1;
+    /// <summary>Pp. 191-192 are pages; h.c. 9-10 is a number.</summary>
+    private static bool IsNumberOf(SeriesMet mark, Fraction fraction) => mark.IsSure || fraction.Parting is not (Parting.Dash or Parting.InWords);
 
-    /// <summary>Over signs, "no." and "Series III".</summary>
-    private static int BehindMark(TokenText text, int at)
+    private int? Fraction(int at)
     {
-        for (var skipped = 0; skipped < 3; skipped++)
+        if (Copies.Fractions.Beyond(_text, at) is { } beyond)
         {
-            if (text.IsAnySign(at, "#.:(-"))
-            {
-                at++;
-            }
-            else if (text.Word(at) is "no" or "nr" or "number")
-            {
-                at = text.IsSign(at + 1, '.') ? at + 2 : at + 1;
-            }
-            else if (text.Word(at) is "series" or "set" && Numerals.Either(text, at + 1) is { IsUnknown: false } series)
-            {
-                at = series.Next;
-            }
+            IsFaint = true;
+
+            return beyond;
+        }
+
+        var before = Announcements.Of(_text, at);
+
+        if (Copies.Fractions.At(_text, at, before) is not { } fraction || IsWordsOnly(fraction, before) || NoCopies.IsOne(_text, fraction, before, Around))
+        {
+            return null;
+        }
+
+        var next = OverSigns(fraction.Next);
+
+        if (_series.At(_text, next) is { IsPlural: false } mark && (mark.IsSure || fraction.Parting != Parting.InWords))
+        {
+            // A mark behind makes sure of what was doubtful alone.
+            Add(fraction, Before.Mark, mark);
+
+            return mark.Next;
+        }
+
+        Add(fraction, before, null);
+
+        return fraction.Next;
+    }
+
+    /// <summary>Of, said of anything: only figures before and behind, at the beginning of the text, can be a copy's.</summary>
+    private bool IsWordsOnly(Fraction fraction, Before before)
+    {
+        if (fraction.Parting != Parting.InWords)
+        {
+            return false;
+        }
+
+        var word = Announcements.WordBefore(_text, fraction.Start);
+
+        return before == Before.Anything ? fraction.Start > 0 || fraction.Number.Kind != NumeralKind.Arabic || fraction.Size.IsRoman : EditionWords.IsNumberWord(_text.Word(word)) && !Announcements.BeginsALine(_text, word);
+    }
+
+    private void Add(Fraction fraction, Before before, SeriesMet? mark)
+    {
+        var standing = fraction.IsImpossible ? FractionStanding.Impossible : CopyDoubts.IsOne(_text, fraction, before, Around) ? FractionStanding.Doubtful : FractionStanding.Good;
+        Fractions.Add(new GatheredFraction(fraction, standing, mark, before != Before.Anything));
+
+        if (mark is { } met)
+        {
+            Marks.Add(new GatheredMark(met, null));
+        }
+    }
+
+    private int OverSigns(int at)
+    {
+        for (var skipped = 0; skipped < 2 && _text.IsAnySign(at, "-(\"'"); skipped++)
+        {
+            at++;
         }
 
         return at;
     }
 
-    /// <summary>A number of its own, a letter, or the size behind a slash: A.P. 5, H.C. C, AP/160, AP from edition of 40.</summary>
-    private static SizeMet? Behind(TokenText text, SeriesMet mark, int next)
+    private int Faint(int at)
     {
-        if (text.IsSign(mark.Next, '/'))
-        {
-            var (hedge, figure) = Hedges.Before(text, mark.Next + 1);
+        IsFaint |= FaintNumbers.IsOne(_text, at);
 
-            return Numerals.Either(text, figure) is { IsUnknown: false } of && !text.IsSign(of.Next, '/')
-                ? new SizeMet(mark.Start, of.Next) { Of = of.Value, Hedge = hedge, IsRoman = of.IsRoman }
-                : null;
-        }
-
-        if (text.IsDigits(next))
-        {
-            return Numerals.Arabic(text, next) is { } number && !NoEditionNumbers.IsYear(number.Value) && !text.IsAnySign(number.Next, "/'") && !NoEditionNumbers.IsMonth(text.Word(number.Next))
-                ? new SizeMet(mark.Start, number.Next) { Number = number.Value }
-                : null;
-        }
-
-        if (text.Written(next) is not [>= 'A' and <= 'Z', ..] || text.IsSign(next + 1, '.') || text.IsSign(next - 1, '('))
-        {
-            return null;
-        }
-
-        return Numerals.Roman(text, next) is { } roman && roman.Value <= 100 && text.Written(next) is ['I' or 'V' or 'X', ..]
-            ? new SizeMet(mark.Start, roman.Next) { Number = roman.Value, IsRoman = true }
-            : text[next].Length == 1 && (next + 1 == text.Count || !text.IsWord(next + 1)) ? new SizeMet(mark.Start, next + 1) { Letter = text.Written(next).ToString() }
-            : null;
+        return at;
     }
 
-    private int Fraction(TokenText text, Fraction fraction, bool announced)
-    {
-        var next = fraction.Next;
-
-        for (var skipped = 0; skipped < 2 && text.IsAnySign(next, "-(\"'"); skipped++)
-        {
-            next++;
-        }
-
-        if (SeriesWords.At(text, next) is { } mark && !mark.IsPlural)
-        {
-            // A mark behind makes sure of what was doubtful alone.
-            Fractions.Add(new GatheredFraction(fraction.Standing == FractionStanding.Doubtful ? fraction with { Standing = FractionStanding.Good } : fraction, mark, IsAnnounced: true));
-            Marks.Add(mark);
-
-            return mark.Next;
-        }
-
-        Fractions.Add(new GatheredFraction(fraction, null, announced));
-
-        return fraction.Next;
-    }
+    private Surroundings Around => _around ??= new Surroundings(_text);
 }

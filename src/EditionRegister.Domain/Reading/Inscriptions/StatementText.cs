@@ -13,34 +13,49 @@ internal static class StatementText
             return "";
         }
 
-        var number = said.Kind switch
+        var copy = said.Kind switch
         {
             StatementKind.Proof => Proof(said),
             StatementKind.Numbered => Copy(said),
-            StatementKind.Open => said.Number is { } copy ? $"{Figure(copy, said)}/unlimited" : said.Series is null ? "unlimited" : "?/unlimited",
-            StatementKind.Size => Size(said),
+            StatementKind.Open => Open(said),
+            StatementKind.Size => Size(said) is { } size ? $"edition of {size}" : "",
             _ => "",
         };
-        var beside = said.Beside.Select(proofs => string.Create(CultureInfo.InvariantCulture, $"+ {proofs.Count} {proofs.Series}"));
+        var beside = string.Join(' ', said.Beside.Select(proofs => string.Create(CultureInfo.InvariantCulture, $"+ {proofs.Count} {proofs.Series}")));
 
-        return string.Join(' ', new[] { number }.Concat(beside).Append(State(said)).Where(part => part.Length > 0));
+        return string.Join(", ", new[] { copy.Length > 0 && beside.Length > 0 ? $"{copy} {beside}" : copy + beside, State(said) }.Where(part => part.Length > 0));
     }
 
-    private static string Proof(EditionStatement said) => said.Series
-        + (said.Letter is { } letter ? $" {letter}" : said.Number is { } number ? $" {Figure(number, said)}" : "")
-        + (said.Of is not { } of ? "" : said.Letter is not null || said.Number is null ? said.Letter is null ? $"/{Hedge(said)}{Figure(of, said)}" : "" : $"/{Hedge(said)}{Figure(of, said)}");
+    private static string Proof(EditionStatement said)
+    {
+        var size = Size(said);
 
-    private static string Copy(EditionStatement said) =>
-        said.Letter is { } letter ? $"{letter} of edition of {Hedge(said)}{Figure(said.Of ?? 0, said)}"
-        : said.Of is { } of ? $"{Figure(said.Number ?? 0, said)}/{Hedge(said)}{Figure(of, said)}"
-        : said.Hedge == SizeHedge.None ? $"edition no. {Figure(said.Number ?? 0, said)}"
-        : $"{Figure(said.Number ?? 0, said)}/between 2 and 3";
+        return said.Letter is { } letter ? $"{said.Series} {letter}{(size is null ? "" : $", edition of {size}")}"
+            : said.Number is not { } number ? $"{said.Series}{(size is null ? "" : $"/{size}")}"
+            : $"{said.Series} {Figure(number, said)}{Doubt(said)}{(size is not null ? $"/{size}" : said.NumberIsDoubted ? "/?" : "")}";
+    }
 
-    private static string Size(EditionStatement said) =>
-        said.Of is { } of ? $"edition of {Hedge(said)}{Figure(of, said)}"
-        : said.Hedge == SizeHedge.AtMost ? "less than 2"
-        : said.Hedge == SizeHedge.About ? "between 2 and 3"
-        : "";
+    private static string Copy(EditionStatement said)
+    {
+        var size = Size(said);
+
+        return said.Letter is { } letter ? size is null ? $"copy {letter}" : $"{letter} of edition of {size}"
+            : size is not null || said.NumberIsDoubted ? $"{Figure(said.Number ?? 0, said)}{Doubt(said)}/{size ?? "?"}"
+            : $"edition no. {Figure(said.Number ?? 0, said)}";
+    }
+
+    private static string Open(EditionStatement said) =>
+        said.Number is { } copy ? $"{Figure(copy, said)}{Doubt(said)}/unlimited" : said.Series is null ? "unlimited" : "?/unlimited";
+
+    private static string Doubt(EditionStatement said) => said.NumberIsDoubted ? "(?)" : "";
+
+    private static string? Size(EditionStatement said) => said switch
+    {
+        { Of: { } of } => Hedge(said.Hedge) + Figure(of, said),
+        { Bounds: { Least: { } least, Most: var most } } => string.Create(CultureInfo.InvariantCulture, $"between {least} and {most}"),
+        { Bounds: { Most: var atMost } } => string.Create(CultureInfo.InvariantCulture, $"at most {atMost}"),
+        _ => null,
+    };
 
     private static string State(EditionStatement said) =>
         said.State is not { } state ? said.Kind == StatementKind.State ? "final state" : ""
@@ -49,11 +64,5 @@ internal static class StatementText
 
     private static string Figure(int value, EditionStatement said) => said.NumberIsRoman ? Notation.Roman.Write(value) : value.ToString(CultureInfo.InvariantCulture);
 
-    private static string Hedge(EditionStatement said) => said.Hedge switch
-    {
-        SizeHedge.AtLeast => "at least ",
-        SizeHedge.AtMost => "at most ",
-        SizeHedge.About => "about ",
-        _ => "",
-    };
+    private static string Hedge(SizeHedge hedge) => hedge switch { SizeHedge.AtLeast => "at least ", SizeHedge.About => "about ", _ => "" };
 }

@@ -15,4 +15,7 @@ internal enum TokenKind : byte
 internal readonly record struct ReadToken(TokenKind Kind, int Start, int Length, bool Apart)
 {
     public int End => Start + Length;
+
+    /// <summary>How many of its characters are accents that stand apart from their letter.</summary>
+    public int Accents { get; init; }
 }

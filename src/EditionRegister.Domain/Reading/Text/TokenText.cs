@@ -11,26 +11,29 @@ internal sealed class TokenText
 {
     private const char FirstAccented = '\u00C0';
     private const char LastAccented = '\u024F';
+    private const char FirstCombining = '\u0300';
 
     // Only letters of the languages read here have accents to lose; normalising every text would be slow.
     private static readonly char[] Unaccented =
         [.. Enumerable.Range(FirstAccented, LastAccented - FirstAccented + 1).Select(c => ((char)c).ToString().Normalize(NormalizationForm.FormD)[0])];
 
-    private readonly string _folded;
-    private readonly string?[]? _unmarked;
+    private readonly char[] _folded;
     private readonly List<ReadToken> _tokens = [];
 
     public TokenText(string text)
     {
         Text = text;
-        _folded = Fold(text);
+        _folded = new char[text.Length];
+
+        for (var at = 0; at < text.Length; at++)
+        {
+            _folded[at] = Fold(text[at]);
+        }
 
         for (var at = 0; at < text.Length;)
         {
             at = char.IsWhiteSpace(text[at]) ? at + 1 : Add(at);
         }
-
-        _unmarked = HasMarks(text) ? new string?[_tokens.Count] : null;
     }
 
     public string Text { get; }
@@ -51,17 +54,7 @@ internal sealed class TokenText
     public bool IsApart(int at) => at < Count && at >= 0 && _tokens[at].Apart;
 
     /// <summary>The word in small letters without accents; empty where no word stands.</summary>
-    public ReadOnlySpan<char> Word(int at)
-    {
-        if (!IsWord(at))
-        {
-            return [];
-        }
-
-        var word = _folded.AsSpan(_tokens[at].Start, _tokens[at].Length);
-
-        return _unmarked is null || !HasMarks(word) ? word : _unmarked[at] ??= WithoutMarks(word);
-    }
+    public ReadOnlySpan<char> Word(int at) => IsWord(at) ? _folded.AsSpan(_tokens[at].Start, _tokens[at].Length - _tokens[at].Accents) : [];
 
     public bool IsWord(int at, string word) => Word(at).SequenceEqual(word);
 
@@ -86,41 +79,31 @@ internal sealed class TokenText
             end++;
         }
 
-        _tokens.Add(new ReadToken(kind, at, end - at, at == 0 || char.IsWhiteSpace(Text[at - 1])));
+        _tokens.Add(new ReadToken(kind, at, end - at, at == 0 || char.IsWhiteSpace(Text[at - 1])) { Accents = kind == TokenKind.Word ? CloseUp(at, end) : 0 });
 
         return end;
+    }
+
+    /// <summary>Takes the accents out of a folded word that are characters of their own, as text copied from elsewhere may have them.</summary>
+    private int CloseUp(int start, int end)
+    {
+        var kept = start;
+
+        for (var at = start; at < end; at++)
+        {
+            if (Text[at] < FirstCombining || CharUnicodeInfo.GetUnicodeCategory(Text[at]) != UnicodeCategory.NonSpacingMark)
+            {
+                _folded[kept++] = _folded[at];
+            }
+        }
+
+        return end - kept;
     }
 
     private static TokenKind KindOf(char c) =>
         char.IsAsciiDigit(c) ? TokenKind.Digits : char.IsLetter(c) || CharUnicodeInfo.GetUnicodeCategory(c) == UnicodeCategory.NonSpacingMark ? TokenKind.Word : TokenKind.Sign;
 
-    // An accent may be a character of its own after its letter: e and U+0301.
-    private static bool HasMarks(ReadOnlySpan<char> text) => text.ContainsAnyInRange('\u0300', '\u036F');
-
-    private static string WithoutMarks(ReadOnlySpan<char> word)
-    {
-        StringBuilder letters = new(word.Length);
-
-        foreach (var letter in word)
-        {
-            if (letter is < '\u0300' or > '\u036F')
-            {
-                letters.Append(letter);
-            }
-        }
-
-        return letters.ToString();
-    }
-
-    /// <summary>Character for character, so that places in it are places in the text.</summary>
-    private static string Fold(string text) => string.Create(text.Length, text, static (folded, from) =>
-    {
-        for (var at = 0; at < from.Length; at++)
-        {
-            folded[at] = Fold(from[at]);
-        }
-    });
-
+    // Character for character, so that places in it are places in the text.
     private static char Fold(char c) => c switch
     {
         < '\u0080' => char.ToLowerInvariant(c),
@@ -130,7 +113,6 @@ internal sealed class TokenText
         '\u2010' or '\u2011' or '\u2012' or '\u2013' or '\u2014' or '\u2212' => '-',
         '\u23CE' => '|',
         'ß' => 's',
-        'ı' => 'i',
         'œ' or 'Œ' => 'o',
         _ => char.ToLowerInvariant(WithoutAccent(c)),
     };

@@ -22,7 +22,7 @@ public static class NumberingsInShort
     private static bool IsWords(Numbering numbering) => numbering.Kind is { } kind && kind.Mark == kind.Name;
 
     private static string Count(Numbering numbering) =>
-        numbering.Size is { } size ? size.ToString(CultureInfo.InvariantCulture) : numbering.IsOpen ? "open" : "?";
+        numbering.Size is { } size ? size.ToString(CultureInfo.InvariantCulture) : numbering.IsOpen ? "open" : SizeNotSure.Bare(numbering.Hedge, numbering.HedgedSize) ?? "?";
 
     // Two runs of one edition are told apart by how they are written.
     private static string Size(Numbering numbering) =>
