@@ -1,4 +1,5 @@
 using EditionRegister.Domain.Reading.Search;
+using EditionRegister.Domain.Text;
 
 namespace EditionRegister.UseCases.Wording;
 
@@ -9,7 +10,7 @@ public static class SoughtSaid
     public static string? Whole(Sought sought)
     {
         ArgumentNullException.ThrowIfNull(sought);
-        var said = sought.Understood.Select((part, at) => $"“{part.Written}” {(at == 0 ? "was looked for " : "")}as {part.Meaning}").ToList();
+        var said = Worth(sought).Select((part, at) => $"“{part.Written}” {(at == 0 ? "was looked for " : "")}as {part.Meaning}").ToList();
 
         return said.Count == 0 ? null : string.Join("; ", said) + ".";
     }
@@ -18,8 +19,11 @@ public static class SoughtSaid
     public static string? Short(Sought sought)
     {
         ArgumentNullException.ThrowIfNull(sought);
-        var said = string.Join("; ", sought.Understood.Select(part => part.Meaning));
+        var said = string.Join("; ", Worth(sought).Select(part => part.Meaning));
 
         return said.Length == 0 ? null : said;
     }
+
+    /// <summary>An artist's proof that was looked for as an artist's proof is not worth a word.</summary>
+    private static IEnumerable<SoughtPart> Worth(Sought sought) => sought.Understood.Where(part => SearchText.Fold(part.Written) != SearchText.Fold(part.Meaning));
 }

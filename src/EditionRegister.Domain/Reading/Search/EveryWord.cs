@@ -9,8 +9,6 @@ internal static class EveryWord
         "of", "the", "in", "to", "or", "and", "than", "with", "du", "de", "des", "et", "und", "mit", "e", "y", "con", "a", "an", "from", "by", "no", "no.", "nr", "nr.", "number", "#", "-", "–", "/", "&", "+", ",",
     };
 
-    public static bool Joins(string word) => Joining.Contains(word);
-
     /// <summary>The words as they stand, and then without those at their beginning that only lead in.</summary>
     public static IEnumerable<IReadOnlyList<string>> WithoutLead(IReadOnlyList<string> words, IReadOnlySet<string> leads)
     {
