@@ -31,9 +31,9 @@ public sealed partial class Reader
     private static int Count(SqliteDataReader row, int column) => CountOrNull(row, column) ?? 0;
 
     /// <summary>A column that came with a later form, or nothing where this register has not grown to it.</summary>
-    private string In(int form, string column) => Form >= form ? column : "NULL";
+    internal string In(int form, string column) => Form >= form ? column : "NULL";
 
-    private int Form => _form ??= Schema.FormOf(Connection);
+    internal int Form => _form ??= Schema.FormOf(Connection);
 
     /// <summary>Whether there is anything in a table at all: most registers have no sets and no pictures, and nobody should wait for them.</summary>
     private bool Any(string table)
