@@ -32,12 +32,12 @@ internal sealed class ClauseRuns(TokenText text, IReadOnlyList<int> clause, bool
 
     private (int Start, int Next)? Trim(int start, int next, bool isBehindGap, bool isBeforeGap, bool mayBeOn)
     {
-        while (start < next && (IsLooseSign(start) || (isBehindGap && PaperWords.IsConnecting(text.Word(start))) || (mayBeOn && StartsName(start, next))))
+        while (start < next && (IsLooseSign(start) || (isBehindGap && IsLoose(start + 1) && PaperWords.IsConnecting(text.Word(start))) || (mayBeOn && StartsName(start, next))))
         {
             start++;
         }
 
-        while (start < next && (IsTrailingSign(next - 1) || (text.IsSign(next - 1, '.') && text.Word(next - 2).Length > PaperRest.LongestAbbreviated) || (isBeforeGap && (text.IsSign(next - 1, '.') || PaperWords.IsConnecting(text.Word(next - 1))))))
+        while (start < next && (IsTrailingSign(text, next - 1) || (text.IsSign(next - 1, '.') && text.Word(next - 2).Length > PaperRest.LongestAbbreviated) || (isBeforeGap && (text.IsSign(next - 1, '.') || (text.IsApart(next - 1) && PaperWords.IsConnecting(text.Word(next - 1)))))))
         {
             next--;
         }
@@ -46,13 +46,15 @@ internal sealed class ClauseRuns(TokenText text, IReadOnlyList<int> clause, bool
     }
 
     // A hyphen or a slash that belongs to a figure stays with it.
-    private bool IsLooseSign(int at) => text.IsAnySign(at, "-:=+&/*.") && (at + 1 >= text.Count || text.IsApart(at + 1));
+    private bool IsLooseSign(int at) => text.IsAnySign(at, "-:=+&/*.") && IsLoose(at + 1);
 
-    private bool IsTrailingSign(int at) => text.IsAnySign(at, "-:=+&/*") && (text.IsApart(at) || !text.IsDigits(at - 1));
+    private bool IsLoose(int at) => at >= text.Count || text.IsApart(at);
+
+    public static bool IsTrailingSign(TokenText text, int at) => text.IsAnySign(at, "-:=+&/*") && (text.IsApart(at) || !text.IsDigits(at - 1));
 
     /// <summary>on kozo; Paper: kozo.</summary>
     private bool StartsName(int at, int next) =>
-        at + 1 < next && (PaperWords.IsOn(text.Word(at)) || (text.Word(at) is "paper" or "papier" or "carta" or "papel" or "support" && text.IsSign(at + 1, ':')));
+        at + 1 < next && ((IsLoose(at + 1) && PaperWords.IsOn(text.Word(at))) || (text.Word(at) is "paper" or "papier" or "carta" or "papel" or "support" && text.IsSign(at + 1, ':')));
 
     private bool HasWord(int start, int next)
     {

@@ -1,4 +1,5 @@
 using EditionRegister.Domain.Reading.Inscriptions;
+using EditionRegister.Domain.Reading.Sizes;
 using EditionRegister.Domain.Reading.Text;
 
 namespace EditionRegister.Domain.Reading.Papers;
@@ -6,16 +7,21 @@ namespace EditionRegister.Domain.Reading.Papers;
 /// <summary>Finds what is said of edges: deckle on four sides, four deckles, Büttenrand, 4 barbes, cut on two sides, torn edges.</summary>
 internal static class Edges
 {
-    public static PaperEdge? At(TokenText text, int at, out int next)
+    /// <param name="text">The text.</param>
+    /// <param name="at">Where it would begin.</param>
+    /// <param name="floor">The token after what was read before; what stands before it denies nothing.</param>
+    /// <param name="next">The token after it.</param>
+    public static PaperEdge? At(TokenText text, int at, int floor, out int next)
     {
         var sides = Count(text, at, out var word);
 
-        return KindAt(text, word, out next) is { } kind && !IsDenied(text, at - 1) ? Sides(text, kind, sides, ref next) : null;
+        return KindAt(text, word, out next) is { } kind && !(at > floor && !Breaks.IsBefore(text, at) && IsDenied(text, at - 1)) ? Sides(text, kind, sides, ref next) : null;
     }
 
     private static PaperEdge Sides(TokenText text, EdgeKind kind, int? before, ref int next)
     {
-        var behind = SidesBehind(text, next, out var end);
+        var end = next;
+        var behind = Breaks.IsNewLine(text, next) ? null : SidesBehind(text, next, out end);
         next = behind is null ? next : end;
 
         return new PaperEdge(kind, before ?? behind);
@@ -111,8 +117,9 @@ internal static class Edges
     private static bool IsEdge(ReadOnlySpan<char> word) =>
         word is "edge" or "edges" or "rand" or "rander" or "kante" or "kanten" or "bord" or "bords" or "bordo" or "bordi" or "borde" or "bordes" or "margini";
 
-    private static bool IsBoundary(TokenText text, int at) => at < 0 || at >= text.Count || text.IsAnySign(at, ",;|()");
+    private static bool IsBoundary(TokenText text, int at) => at < 0 || at >= text.Count || PaperRest.Separates(text, at);
 
+    // NOT in capitals is a surface.
     private static bool IsDenied(TokenText text, int at) =>
-        text.Word(at) is "no" or "without" or "ohne" or "kein" or "keine" or "sans" or "senza" or "sin" or "false" or "simulated" or "imitation" or "faux" or "finti" or "not";
+        text.Word(at) is "no" or "without" or "ohne" or "kein" or "keine" or "sans" or "senza" or "sin" or "false" or "simulated" or "imitation" or "faux" or "finti" || (text.IsWord(at, "not") && text.Written(at) is not "NOT");
 }

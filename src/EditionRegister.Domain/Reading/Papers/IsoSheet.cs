@@ -20,8 +20,8 @@ public static class IsoSheet
         next = start + 2;
 
         // Not the beginning of A4b, A4.5 or A4-17.
-        return text.Written(start) is "A" or "B" && text.IsDigits(start + 1) && !text.IsApart(start + 1) && (next >= text.Count || text.IsApart(next) || text.IsAnySign(next, ",;)|."))
-            && !(text.IsDigits(next + 1) && !text.IsApart(next + 1)) && (start == 0 || text.IsApart(start) || text.IsSign(start - 1, '('))
+        return text.Written(start) is "A" or "B" && text.IsDigits(start + 1) && !text.IsApart(start + 1) && (next >= text.Count || text.IsApart(next) || PaperRest.Separates(text, next) || text.IsSign(next, '.'))
+            && !PaperRest.IsInAFigure(text, next) && (start == 0 || text.IsApart(start) || PaperRest.Separates(text, start - 1))
             && text.Text[text[start].Start..text[start + 1].End] is var name && Of(name) is not null ? name : null;
     }
 

@@ -23,7 +23,7 @@ internal sealed class PaperRest(TokenText text)
             return;
         }
 
-        if (IsOnANewLine(at) || IsOfAnother(at))
+        if (Breaks.IsNewLine(text, at) || IsOfAnother(at))
         {
             _clauses.Add([]);
         }
@@ -53,8 +53,6 @@ internal sealed class PaperRest(TokenText text)
     /// <summary>Printer: …, publisher: … are said of the print.</summary>
     private bool IsOfAnother(int at) => text.Word(at) is "printer" or "publisher" or "drucker" or "verleger" or "imprimeur" or "editeur" && text.IsSign(at + 1, ':');
 
-    private bool IsOnANewLine(int at) => Breaks.IsBefore(text, at) && text.Text.AsSpan(text[at - 1].End, text[at].Start - text[at - 1].End).IndexOfAny('\n', '\r') >= 0;
-
     public static bool Separates(TokenText text, int at) => text.IsAnySign(at, ";|()[]") || (text.IsSign(at, ',') && !IsInAFigure(text, at));
 
     /// <summary>The comma or point of 1,220: nothing ends before it.</summary>
@@ -71,11 +69,12 @@ internal sealed class PaperRest(TokenText text)
         foreach (var clause in _clauses)
         {
             var runs = new ClauseRuns(text, clause, isFirst: name.Count == 0).Trimmed();
+            List<int> tokens = [.. runs.SelectMany(run => Enumerable.Range(run.Start, run.Next - run.Start))];
             var pieces = Pieces(runs);
 
-            if (pieces.Count > 0 && (name.Count == 0 || PaperWords.AreOfAName(text, clause) || (!isNoun && HasNoun(clause))))
+            if (pieces.Count > 0 && (name.Count == 0 || PaperWords.AreOfAName(text, tokens) || (!isNoun && HasNoun(tokens))))
             {
-                isNoun |= HasNoun(clause) || !PaperWords.AreOfAName(text, clause);
+                isNoun |= HasNoun(tokens) || !PaperWords.AreOfAName(text, tokens);
                 name.Add(pieces[0].Text);
                 pieces.RemoveAt(0);
             }
@@ -87,7 +86,7 @@ internal sealed class PaperRest(TokenText text)
     }
 
     // "Heavy, wove paper with a watermark": what is heavy is told by the second clause.
-    private bool HasNoun(List<int> clause) => clause.Exists(at => text.Word(at) is "paper" or "papers" or "papier" or "carta" or "papel" or "rag");
+    private bool HasNoun(List<int> tokens) => tokens.Exists(at => text.Word(at) is "paper" or "papers" or "papier" or "carta" or "papel" or "rag");
 
     /// <summary>One piece, unless what stood apart would say something new once it stands together.</summary>
     private List<(int At, string Text)> Pieces(List<(int Start, int Next)> runs)

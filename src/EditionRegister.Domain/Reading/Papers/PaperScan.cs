@@ -13,6 +13,9 @@ internal sealed class PaperScan
     private readonly List<Range> _spans = [];
     private readonly PaperRest _rest;
     private string? _maker;
+
+    // The token after what was read last.
+    private int _floor;
     private int? _grams;
     private PaperWeight? _pounds;
     private Size? _basis;
@@ -74,7 +77,13 @@ internal sealed class PaperScan
         return scan._spans.Count > 0;
     }
 
-    private int Step(int at) => Lot(at) ?? Edge(at) ?? Grams(at) ?? Pounds(at) ?? Basis(at) ?? Sheet(at) ?? IsoName(at) ?? Maker(at) ?? Word(at);
+    private int Step(int at) => !IsTight(at) && (Lot(at) ?? Edge(at) ?? Grams(at) ?? Pounds(at) ?? Basis(at) ?? Sheet(at) ?? IsoName(at) ?? Maker(at)) is { } next ? next : Word(at);
+
+    /// <summary>Nothing is read out of the middle of 12lot, barbes12 or x#70.</summary>
+    private bool IsTight(int at) =>
+        at > 0 && at < _text.Count && !_text.IsApart(at) && (_text.IsWord(at) || _text.IsDigits(at)) && !PaperRest.Separates(_text, at - 1) && !_text.IsAnySign(at - 1, ":=/\"'");
+
+    private bool EndsAt(int next) => next >= _text.Count || _text.IsApart(next) || !(_text.IsWord(next) || _text.IsDigits(next)) || PaperRest.Separates(_text, next - 1);
 
     private int Word(int at)
     {
@@ -85,7 +94,7 @@ internal sealed class PaperScan
 
     private int? Lot(int at)
     {
-        if (Lots.At(_text, at, out var next) is not { } lot)
+        if (Lots.At(_text, at, out var next) is not { } lot || !EndsAt(next))
         {
             return null;
         }
@@ -95,7 +104,7 @@ internal sealed class PaperScan
 
     private int? Edge(int at)
     {
-        if (Edges.At(_text, at, out var next) is not { } edge)
+        if (Edges.At(_text, at, _floor, out var next) is not { } edge || !EndsAt(next))
         {
             return null;
         }
@@ -108,7 +117,7 @@ internal sealed class PaperScan
 
     private int? Grams(int at)
     {
-        if (Weights.Grams(_text, at, out var next) is not { } grams)
+        if (Weights.Grams(_text, at, out var next) is not { } grams || !EndsAt(next))
         {
             return null;
         }
@@ -121,7 +130,7 @@ internal sealed class PaperScan
 
     private int? Pounds(int at)
     {
-        if (Weights.Pounds(_text, at, out var next) is not { } pounds)
+        if (Weights.Pounds(_text, at, out var next) is not { } pounds || !EndsAt(next))
         {
             return null;
         }
@@ -131,7 +140,7 @@ internal sealed class PaperScan
 
     private int? Basis(int at)
     {
-        if (Weights.Basis(_text, at, out var next) is not { } basis)
+        if (Weights.Basis(_text, at, out var next) is not { } basis || !EndsAt(next))
         {
             return null;
         }
@@ -144,7 +153,7 @@ internal sealed class PaperScan
 
     private int? Sheet(int at)
     {
-        if (SheetsWritten.At(_text, at) is not { } pair)
+        if (SheetsWritten.At(_text, at) is not { } pair || !EndsAt(pair.Next))
         {
             return null;
         }
@@ -180,7 +189,7 @@ internal sealed class PaperScan
 
     private int? IsoName(int at)
     {
-        if (IsoSheet.At(_text, at, out var next) is not { } name)
+        if (IsoSheet.At(_text, at, out var next) is not { } name || !EndsAt(next))
         {
             return null;
         }
@@ -193,7 +202,7 @@ internal sealed class PaperScan
 
     private int? Maker(int at)
     {
-        if (Makers.At(_text, at) is not { } start)
+        if (Makers.At(_text, at, _floor) is not { } start)
         {
             return null;
         }
@@ -207,7 +216,7 @@ internal sealed class PaperScan
 
         var end = next;
 
-        while (end > start + 1 && (PaperWords.IsConnecting(_text.Word(end - 1)) || _text.IsAnySign(end - 1, "-:=+&/*")))
+        while (end > start + 1 && ((_text.IsApart(end - 1) && PaperWords.IsConnecting(_text.Word(end - 1))) || ClauseRuns.IsTrailingSign(_text, end - 1)))
         {
             end--;
         }
@@ -217,9 +226,11 @@ internal sealed class PaperScan
         return end;
     }
 
-    private bool IsItem(int at) =>
-        Lots.At(_text, at, out _) is not null || Edges.At(_text, at, out _) is not null || Weights.Grams(_text, at, out _) is not null || Weights.Pounds(_text, at, out _) is not null
-        || Weights.Basis(_text, at, out _) is not null || SheetsWritten.At(_text, at) is { Fault: SizeFault.None } || IsoSheet.At(_text, at, out _) is not null || Makers.At(_text, at) is not null;
+    private bool IsItem(int at) => !IsTight(at) && IsAnything(at);
+
+    private bool IsAnything(int at) =>
+        Lots.At(_text, at, out _) is not null || Edges.At(_text, at, _floor, out _) is not null || Weights.Grams(_text, at, out _) is not null || Weights.Pounds(_text, at, out _) is not null
+        || Weights.Basis(_text, at, out _) is not null || SheetsWritten.At(_text, at) is { Fault: SizeFault.None } || IsoSheet.At(_text, at, out _) is not null || Makers.At(_text, at, _floor) is not null;
 
     /// <summary>Sets what was not set before; otherwise says that this is the second.</summary>
     private static bool Fill<T>(ref T? place, T value)
@@ -236,6 +247,7 @@ internal sealed class PaperScan
         _spans.Add(_text[start].Start.._text[next - 1].End);
 
         _rest.TakeOut(start);
+        _floor = next;
 
         if (isSecond)
         {

@@ -18,11 +18,11 @@ internal static class PaperWords
     };
 
     /// <summary>Whether tokens are nothing but such words, with figures of per cent.</summary>
-    public static bool AreOfAName(TokenText text, IEnumerable<int> tokens)
+    public static bool AreOfAName(TokenText text, IReadOnlyList<int> tokens)
     {
         var any = false;
 
-        foreach (var at in tokens.Where(at => at != PaperRest.Gap))
+        foreach (var at in tokens)
         {
             any |= text.IsWord(at);
 

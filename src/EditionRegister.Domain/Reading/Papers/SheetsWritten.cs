@@ -36,14 +36,14 @@ internal static class SheetsWritten
     private static bool IsAnnouncing(ReadOnlySpan<char> word) =>
         word is "sheet" or "sheets" or "size" or "format" or "bogen" or "bogenformat" or "blatt" or "feuille" or "feuilles" or "foglio" or "fogli" or "formato" or "hoja" or "hojas";
 
-    private static bool IsStart(TokenText text, int at) => text.IsDigits(at) ? at == 0 || text.IsApart(at) || text.IsAnySign(at - 1, ":=(,;|") : text.Written(at) is [> '\u007F'];
+    private static bool IsStart(TokenText text, int at) => text.IsDigits(at) ? at == 0 || text.IsApart(at) || text.IsAnySign(at - 1, ":=") || (text.IsSign(at - 1, '/') && !text.IsDigits(at - 2)) || PaperRest.Separates(text, at - 1) : text.Written(at) is [> '\u007F'];
 
     // H. 56 cm; W. 76 cm is left to be written with ×.
-    private static bool IsJoined(TokenText text, Group group)
+    public static bool IsJoined(TokenText text, Group group)
     {
         for (var at = group.Start; at < group.Next; at++)
         {
-            if (text.IsAnySign(at, ";") || (text.IsSign(at, ',') && text.IsApart(at + 1)))
+            if (text.IsSign(at, ';') || (at > group.Start && Breaks.IsNewLine(text, at)) || (text.IsSign(at, ',') && text.IsApart(at + 1)))
             {
                 return false;
             }

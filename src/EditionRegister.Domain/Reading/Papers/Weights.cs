@@ -61,13 +61,13 @@ internal static class Weights
     }
 
     // The grade is all that is said before: in "Hill Cover 90 lb" it may be part of a name.
-    private static bool IsAlone(TokenText text, int at) => at == 0 || text.IsAnySign(at - 1, ",;(|");
+    private static bool IsAlone(TokenText text, int at) => at == 0 || PaperRest.Separates(text, at - 1);
 
     private static int? Hundredths(TokenText text, int at, out int next)
     {
         next = at;
 
-        if (!text.IsDigits(at) || (at > 0 && !text.IsApart(at) && (text.IsWord(at - 1) || text.IsAnySign(at - 1, "-/.,#"))) || Figures.At(text, at) is not { Fault: SizeFault.None, IsGrouped: false, IsFraction: false } figure)
+        if (!text.IsDigits(at) || (at > 0 && !text.IsApart(at) && (text.IsWord(at - 1) || text.IsAnySign(at - 1, "-/.#") || PaperRest.IsInAFigure(text, at - 1))) || Figures.At(text, at) is not { Fault: SizeFault.None, IsGrouped: false, IsFraction: false } figure)
         {
             return null;
         }
@@ -121,6 +121,11 @@ internal static class Weights
     /// <summary>(22 x 30 in), (basis 25 x 38), /22x30: in inches unless it says otherwise, as pounds are.</summary>
     private static Size? BasisBehind(TokenText text, ref int next)
     {
+        if (Breaks.IsNewLine(text, next))
+        {
+            return null;
+        }
+
         if (text.IsSign(next, '/'))
         {
             return BasisAt(text, next + 1, ref next);
@@ -147,7 +152,7 @@ internal static class Weights
 
     private static Size? BasisAt(TokenText text, int at, ref int next)
     {
-        if (Group.At(text, at) is not { Count: 2 } read || (read.HasUnit ? read : read.In(LengthUnit.Inch)) is not { Fault: SizeFault.None } group)
+        if (Group.At(text, at) is not { Count: 2 } read || !SheetsWritten.IsJoined(text, read) || (read.HasUnit ? read : read.In(LengthUnit.Inch)) is not { Fault: SizeFault.None } group)
         {
             return null;
         }
@@ -161,7 +166,7 @@ internal static class Weights
     /// <summary>90 lb cover, 90 lb. text stock.</summary>
     private static BasisSize? GradeBehind(TokenText text, ref int next)
     {
-        var grade = BasisSize.Of(text.Word(next));
+        var grade = Breaks.IsNewLine(text, next) ? null : BasisSize.Of(text.Word(next));
         next = grade is null ? next : text.Word(next + 1) is "stock" or "weight" or "wt" ? next + 2 : next + 1;
 
         return grade;

@@ -8,9 +8,11 @@ internal static class SizePlacing
         var kept = pair.Second is { IsMetric: true } metric ? metric : pair.First;
         var directions = DirectionsOf(pair.First.IsLabelled ? pair.First : kept, order);
 
-        return With(pair, Placed(kept, directions), kept.Count == 1 && (isRound || directions[0] == Direction.Diameter)) with
+        var isAcross = kept.Count == 1 && (directions[0] == Direction.Diameter || (isRound && directions[0] == Direction.NotSaid));
+
+        return With(pair, Placed(kept, directions), isAcross) with
         {
-            IsOneLength = kept.Count == 1 && !isRound && directions[0] == Direction.NotSaid,
+            IsOneLength = kept.Count == 1 && !isAcross && directions[0] == Direction.NotSaid,
         };
     }
 

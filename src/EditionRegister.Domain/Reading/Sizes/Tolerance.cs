@@ -1,8 +1,9 @@
 namespace EditionRegister.Domain.Reading.Sizes;
 
 /// <summary>
-/// How far two systems may lie apart and still say the same: one step of the coarser of them as they are written. That holds for rounding
-/// to the nearest (half a step of each) and for rounding up, as the rules for cataloguing graphic materials of the Library of Congress have it.
+/// How far two systems may lie apart and still say the same: one step of the coarser of them as they are written, and half a step of the
+/// finer. That holds for rounding to the nearest, and for rounding one or both of them up, as the rules for cataloguing graphic materials
+/// of the Library of Congress have it.
 /// </summary>
 internal static class Tolerance
 {
@@ -10,7 +11,7 @@ internal static class Tolerance
     private const long Quarter = 25_400 / 4;
     private const long Centimetre = 10_000;
 
-    public static long Of(Group one, Group other) => Math.Max(StepOf(one), StepOf(other));
+    public static long Of(Group one, Group other) => Math.Max(StepOf(one), StepOf(other)) + (Math.Min(StepOf(one), StepOf(other)) / 2);
 
     /// <summary>The greatest distance of two lengths in the same place.</summary>
     public static long Apart(Group one, Group other) => Enumerable.Range(0, one.Count).Max(place => Math.Abs(one[place] - other[place]));
