@@ -1,6 +1,7 @@
 using EditionRegister.Domain.Dates;
 using EditionRegister.Domain.Facts;
 using EditionRegister.Domain.Impressions;
+using EditionRegister.Domain.Reading.Inscriptions;
 using EditionRegister.Domain.Reading.Papers;
 using EditionRegister.Domain.Reading.Techniques;
 
@@ -71,7 +72,34 @@ public sealed class ReadingAgain(Work work, Deed deed)
         {
             Date("grade", grade.Id, "graded", "graded", grade.Graded);
         }
+
+        Pencil(sheet);
+        sheet.Inscriptions.ToList().ForEach(Inscription);
     }
+
+    private void Pencil(Impression sheet)
+    {
+        var expected = work.NumberingOf(sheet)?.Notation;
+
+        if (sheet is { Pencilled: { } text, PencilSays: null } && SheetReader.Pencil(text, expected, work.OwnWords) is not null)
+        {
+            deed.SetPencilled(sheet.Id, text, work.OwnWords, expected);
+            _read.Add(new TextReadAgain(text, SheetReader.Statement(text, work.OwnWords).InWords(work.OwnWords)));
+        }
+    }
+
+    private void Inscription(Inscription one)
+    {
+        if (one is { Text: { } text, Says: null, Roles: [] } && (SheetReader.Inscription(text, work.OwnWords) is not null || SheetReader.Roles(text).Count > 0))
+        {
+            deed.SetInscription(one.Id, text, work.OwnWords);
+            _read.Add(new TextReadAgain(text, InWords(text)));
+        }
+    }
+
+    private string InWords(string text) => string.Join("; ", SheetReader.Roles(text).Select(role => $"{role.Role} {role.Name}".TrimEnd())
+        .Prepend(SheetReader.Inscription(text, work.OwnWords) is null ? "" : SheetReader.Statement(text, work.OwnWords).InWords(work.OwnWords))
+        .Where(part => part.Length > 0));
 
     private void Date(string table, long id, string fact, string bounds, RecordedDate date)
     {

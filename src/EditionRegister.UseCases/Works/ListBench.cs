@@ -33,6 +33,6 @@ public sealed class ListBench(RegisterStore store)
     private static OnBench Row(Work work, int? run, RecordedDate printed, string howFar) => new(work.Id, run, work.ShownTitle, work.ShownMaker, work.Technique, printed.Text ?? "", howFar)
     {
         Dates = [work.Year, printed],
-        Techniques = work.Techniques.Count > 0 ? work.Techniques : [.. TechniqueReader.Read(work.Technique).Techniques.Select(technique => technique.Word)],
+        Techniques = work.Techniques.Count > 0 ? [.. work.Techniques.Select(one => one.Technique)] : [.. TechniqueReader.Read(work.Technique).Techniques.Select(technique => technique.Word)],
     };
 }

@@ -32,7 +32,7 @@ internal static class DatesRead
         Read(string.Join(' ', words)) is { } read && EveryWord.Counts(words, read, Read) && Enumerable.Range(0, words.Count).All(at => DateWord.CountsWhole(words, at, read, Read)) ? read : null;
 
     private static ReadDate? Read(string text) =>
-        DateReader.Read(text) is { IsUndated: false, Printed: null or { Earliest: not null } } read && (read.Earliest ?? read.Latest) is >= 1 and <= 9999 && !IsSmallFigure(text) ? read : null;
+        DateReader.Read(text) is { IsUndated: false } read && read.Others.All(other => other.Earliest is not null) && (read.Earliest ?? read.Latest) is >= 1 and <= 9999 && !IsSmallFigure(text) ? read : null;
 
     // 0012 is a number on a shelf.
     private static bool IsSmallFigure(string text) =>
