@@ -32,7 +32,7 @@ internal static class EditionPick
             "No work is recorded yet.",
             Columns,
             line => [line.Title, line.Makers, line.Year ?? "", line.Edition is null ? "no edition" : line.Numberings],
-            async () => (chest = await desk.Store.Do(Opened)).Find(""),
+            async () => (chest = await desk.Store.Do(Opened)).Find(null),
             [
                 new("Enter", "take all of it", line => AllAsync(desk, line, then)),
                 new("r", "some of its numbers", line => Task.FromResult<Opening?>(Some(desk, line, then))),
@@ -40,7 +40,7 @@ internal static class EditionPick
         {
             Reading = new PickReading<ChestLine>(
                 text => chest?.Read(text) ?? Sought.Words(text),
-                part => chest!.Find(new Sought(null, [part])).ToHashSet<ChestLine>(ReferenceEqualityComparer.Instance)),
+                part => chest!.FindSought(new Sought(null, [part])).ToHashSet<ChestLine>(ReferenceEqualityComparer.Instance)),
         };
     }
 

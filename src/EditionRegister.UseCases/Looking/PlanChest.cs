@@ -42,10 +42,10 @@ public sealed class PlanChest(RegisterStore store, long? keeper)
     /// by the days its sheets were printed on and by that of declaring; a technique by whatever words it was written in. Blank finds all. Always by maker,
     /// title and edition. A sheet without a number is found on the line of its work's first edition.
     /// </summary>
-    public ChestFound Find(string? text) => Find(Read(text));
+    public ChestFound Find(string? text) => FindSought(Read(text));
 
     /// <summary>The same, of what was read before.</summary>
-    public ChestFound Find(Sought sought) => _picture.Find(sought);
+    public ChestFound FindSought(Sought sought) => _picture.Find(sought);
 
     /// <summary>What somebody means by a text.</summary>
     public Sought Read(string? text) => Sought.Read(text, _picture.OwnWords);
