@@ -91,7 +91,7 @@ internal sealed class LeafedThrough
         private IEnumerable<string> Written => new[] { Work.Year.Text, Work.Technique }.OfType<string>().Select(SearchText.Fold);
 
         private IReadOnlyList<string> Techniques =>
-            Work.Techniques.Count > 0 ? Work.Techniques : [.. TechniqueReader.Read(Work.Technique).Techniques.Select(technique => technique.Word)];
+            Work.Techniques.Count > 0 ? [.. Work.Techniques.Select(one => one.Technique)] : [.. TechniqueReader.Read(Work.Technique).Techniques.Select(technique => technique.Word)];
 
         private bool HasNumber(SoughtNumber? number) => number is not null
             && ((Edition?.Numberings ?? []).Any(numbering => numbering.Numbers.Any(place => number.Fits(numbering, place.Ordinal))) || Sheets.Any(sheet => number.Fits(Work, sheet)));

@@ -1,5 +1,3 @@
-using EditionRegister.Domain.Reading.Dates;
-
 namespace EditionRegister.Domain.Reading.Search;
 
 /// <summary>One word among those of a date, looked at letter by letter.</summary>
@@ -15,13 +13,13 @@ internal static class DateWord
     /// <param name="at">Which of them.</param>
     /// <param name="read">How they read together.</param>
     /// <param name="reader">How a text reads.</param>
-    public static bool CountsWhole(IReadOnlyList<string> words, int at, ReadDate read, Func<string, ReadDate?> reader)
+    public static bool CountsWhole(IReadOnlyList<string> words, int at, string? read, Func<string, string?> reader)
     {
         var word = words[at];
         var pieces = Pieces(word);
 
         return pieces.Count < 2 || IsDayMonthYear(word, pieces) || pieces.TrueForAll(piece =>
-            BesideFigures.Contains(word[piece]) || !read.Equals(reader(string.Join(' ', words.Select((one, index) => index == at ? Without(word, piece) : one)))));
+            BesideFigures.Contains(word[piece]) || read != reader(string.Join(' ', words.Select((one, index) => index == at ? Without(word, piece) : one))));
     }
 
     // Which of 9/10/2005 is the month nobody can say, and so neither changes how it is read.

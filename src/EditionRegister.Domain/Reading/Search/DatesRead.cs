@@ -1,3 +1,4 @@
+using System.Globalization;
 using EditionRegister.Domain.Reading.Dates;
 
 namespace EditionRegister.Domain.Reading.Search;
@@ -29,7 +30,12 @@ internal static class DatesRead
         words.All(DateWord.HasItsSigns) ? EveryWord.WithoutLead(words, Before).Select(Whole).FirstOrDefault(read => read is not null) : null;
 
     private static ReadDate? Whole(IReadOnlyList<string> words) =>
-        Read(string.Join(' ', words)) is { } read && EveryWord.Counts(words, read, Read) && Enumerable.Range(0, words.Count).All(at => DateWord.CountsWhole(words, at, read, Read)) ? read : null;
+        Read(string.Join(' ', words)) is { } read && Said(read) is { } said
+            && EveryWord.Counts(words, said, text => Said(Read(text))) && Enumerable.Range(0, words.Count).All(at => DateWord.CountsWhole(words, at, said, text => Said(Read(text)))) ? read : null;
+
+    /// <summary>All that a text says of dates, to be compared: what it leaves unread is not of it.</summary>
+    private static string? Said(ReadDate? read) => read is null ? null
+        : string.Create(CultureInfo.InvariantCulture, $"{read.Edtf} {read.Earliest} {read.Latest} {read.Word} {string.Join(' ', read.Others.Select(other => $"{other.Word} {other.Edtf} {other.When}"))}");
 
     private static ReadDate? Read(string text) =>
         DateReader.Read(text) is { IsUndated: false } read && read.Others.All(other => other.Earliest is not null) && (read.Earliest ?? read.Latest) is >= 1 and <= 9999 && !IsSmallFigure(text) ? read : null;
