@@ -31,6 +31,9 @@ internal static class NumberWords
         .With("eight:8")
         .Frozen();
 
+    /// <summary>Every word that a number may begin with.</summary>
+    public static IEnumerable<string> All => Cardinals.Dictionary.Keys.Concat(Ordinals.Dictionary.Keys);
+
     /// <summary>Fifteen, seventy-five, two hundred and fifty, setenta y cinco.</summary>
     public static Numeral? Cardinal(TokenText text, int at)
     {
