@@ -6,7 +6,7 @@ internal static class EveryWord
     // Between the words of a date, a number or a technique they join and change nothing.
     private static readonly HashSet<string> Joining = new(StringComparer.OrdinalIgnoreCase)
     {
-        "of", "the", "in", "to", "or", "and", "than", "with", "du", "de", "des", "et", "und", "mit", "e", "y", "con", "a", "an", "from", "by", "no", "no.", "nr", "nr.", "number", "#", "-", "–", "/", "&", "+", ",",
+        "of", "the", "proof", "in", "to", "or", "and", "than", "with", "du", "de", "des", "et", "und", "mit", "e", "y", "con", "a", "an", "from", "by", "no", "no.", "nr", "nr.", "number", "#", "-", "–", "/", "&", "+", ",",
     };
 
     /// <summary>The words as they stand, and then without those at their beginning that only lead in.</summary>

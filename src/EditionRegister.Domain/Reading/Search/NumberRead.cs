@@ -43,7 +43,8 @@ internal static class NumberRead
     }
 
     private static bool IsNumber(EditionStatement read) =>
-        read is { Kind: StatementKind.Numbered, Number: not null, Of: not null, State: null, Beside: [] } or { Kind: StatementKind.Proof, Series: not null, State: null, Beside: [] };
+        read is { Kind: StatementKind.Numbered, Number: not null, Of: not null, State: null, Beside: [] } or { Kind: StatementKind.Proof, Series: not null, State: null, Beside: [] }
+        && (read.Number is not null || ProofSeries.KindOf(read.Series!) is not null);
 
     private static bool IsAllOf(string text, EditionStatement read)
     {

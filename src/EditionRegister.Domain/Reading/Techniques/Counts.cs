@@ -8,7 +8,8 @@ internal static class Counts
 {
     public static (int Value, int Next)? At(TokenText text, int at)
     {
-        if (Numerals.Cardinal(text, at) is not { Value: > 0 } count)
+        // Two-colour and three-plate are counts here.
+        if ((Numerals.Cardinal(text, at) ?? NumberWords.Joined(text, at)) is not { Value: > 0 } count)
         {
             return null;
         }

@@ -1,7 +1,7 @@
 namespace EditionRegister.Domain.Reading.Inscriptions.Copies;
 
 /// <summary>Figures and words of dates, so far as they can be taken for a copy's number.</summary>
-internal static class Calendar
+internal static class DateParts
 {
     /// <summary>Whether a word is a month, or begins one and is abbreviated.</summary>
     public static bool IsMonth(ReadOnlySpan<char> word) => word is
