@@ -16,6 +16,8 @@ internal static class ReadingFigures
         DateFigures.Print(folder, output);
         SizeFigures.Print(folder, output);
         TechniqueFigures.Print(folder, output);
+        PaperFigures.Print(folder, output);
+        WorstFigures.Print(folder, output);
 
         return 0;
     }
