@@ -25,6 +25,7 @@ internal static class ReadingFigures
         DateFigures.Print(folder, output);
         SizeFigures.Print(folder, output);
         TechniqueFigures.Print(folder, output);
+        PaperFigures.Print(folder, output);
         TechniquesByHandFigures.Print(folder, output);
 
         output.WriteLine();
@@ -32,6 +33,7 @@ internal static class ReadingFigures
         Speed("dates", "dates*.tsv", text => DateReader.Read(text), folder, output);
         Speed("sizes", "dimensions*.tsv", text => SizeReader.Read(text), folder, output);
         Speed("techniques", TechniqueFigures.File, text => TechniqueReader.Read(text), folder, output);
+        WorstFigures.Print(folder, output);
 
         return 0;
     }

@@ -11,79 +11,66 @@ internal static class SizeFigures
     public static void Print(string folder, TextWriter output)
     {
         Dimensions(folder, output);
-        Fractions(folder, output);
+        FractionFigures.Print(folder, output);
     }
+
+    /// <summary>Within a millimetre, or a sixteenth of an inch where that is more.</summary>
+    public static bool Near(long one, long other) => Math.Abs(one - other) <= Math.Max(1_000, Sixteenth);
+
+    /// <summary>Micrometres; null where the museum gives no figure.</summary>
+    public static long? Figure(string text, string unit) =>
+        !decimal.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value) ? null
+        : (long)(value * (unit.StartsWith("cm", StringComparison.Ordinal) ? 10_000 : unit.StartsWith("in", StringComparison.Ordinal) ? 25_400 : 1_000));
 
     private static void Dimensions(string folder, TextWriter output)
     {
-        var file = Directory.GetFiles(folder, "dimensions*.tsv").Order(StringComparer.Ordinal).FirstOrDefault();
-
-        if (file is null)
+        if (Directory.GetFiles(folder, "dimensions*.tsv").Order(StringComparer.Ordinal).FirstOrDefault() is not { } file)
         {
             return;
         }
 
         var table = TableFile.Read(file);
-        var (rows, right, pairs, differ, declinedCount) = (0, 0, 0, 0, 0);
+        var (rows, right, named, namedRight) = (0, 0, 0, 0);
         List<string> disagreements = [];
 
         foreach (var row in table.Rows)
         {
-            var whole = SizeReader.Read(table[row, "text"]);
-            var read = whole.Sizes;
-            declinedCount += whole.Declined.Count;
-            disagreements.AddRange(whole.Declined.Select(declined => $"declined  {table[row, "text"]} | {declined.WhyNot}"));
-            pairs += read.Count(part => part.Agreement != Agreement.OneSystem);
-            differ += read.Count(part => part.Agreement == Agreement.Differ);
-            disagreements.AddRange(read.Where(part => part.Agreement == Agreement.Differ).Select(part => $"systems differ  {table[row, "text"][part.Span]}"));
-
             if (Figure(table[row, "museum_width"], table[row, "unit"]) is not { } width || Figure(table[row, "museum_height"], table[row, "unit"]) is not { } height)
             {
                 continue;
             }
 
-            rows++;
-
             // Tate's width is the first number of the text; the others name their own.
             var (first, second) = table[row, "dataset"] == "tate" ? (width, height) : (height, width);
-            var found = read.Any(part => part.Height is { } high && Near(high, first) && part.Width is { } other && Near(other, second));
+            var read = SizeReader.Read(table[row, "text"]).Sizes;
+            var found = read.Any(part => Is(part, first, second));
+            rows++;
             right += found ? 1 : 0;
-            disagreements.AddRange(found ? [] : [$"size  {table[row, "dataset"]} {table[row, "text"]} | {first / 1000.0} {second / 1000.0} | {string.Join("; ", read.Select(part => $"{part.Part} {part.Height / 1000.0}x{part.Width / 1000.0}"))}"]);
+            disagreements.AddRange(found ? [] : [$"size  {table[row, "dataset"]} {table[row, "text"]} | {first / 1000.0} {second / 1000.0} | {string.Join("; ", read.Select(part => part.Explain()))}"]);
+
+            // "cm (image)" names the part that its figures are of.
+            if (table[row, "unit"].Split('(', ')') is [_, var part, _])
+            {
+                named++;
+                namedRight += read.Any(size => string.Equals(size.Named, part, StringComparison.OrdinalIgnoreCase) && Is(size, first, second)) ? 1 : 0;
+            }
         }
 
-        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"sizes: {rows} rows with values of {Path.GetFileName(file)}; within 1 mm or 1/16 in {right} ({100.0 * right / rows:0.0} %); {pairs} sizes in two systems, {differ} differ by more than rounding; {declinedCount} declined"));
+        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"sizes: {rows} rows with values of {Path.GetFileName(file)}; within 1 mm or 1/16 in {right} ({100.0 * right / rows:0.0} %); of {named} that name the part, the part of that name has them in {namedRight} ({100.0 * namedRight / Math.Max(1, named):0.0} %)"));
+        Systems(table, output);
         disagreements.ForEach(line => output.WriteLine("  " + line));
     }
 
-    private static void Fractions(string folder, TextWriter output)
+    private static bool Is(Measured part, long first, long second) => part.Height is { } height && part.Width is { } width && Near(height, first) && Near(width, second);
+
+    private static void Systems(TableFile table, TextWriter output)
     {
-        var path = Path.Combine(folder, "dimension_fractions.tsv");
-
-        if (!File.Exists(path))
-        {
-            return;
-        }
-
-        var table = TableFile.Read(path);
-        var right = 0;
-        List<string> disagreements = [];
-
-        foreach (var row in table.Rows)
-        {
-            var metric = Figure(table[row, "metric_value"], table[row, "metric_unit"]) ?? 0;
-            var read = SizeReader.Read($"{table[row, "text"]} {table[row, "unit"]}").Sizes;
-            var found = read is [{ Height: { } high }] && Near(high, metric);
-            right += found ? 1 : 0;
-            disagreements.AddRange(found ? [] : [$"fraction  {table[row, "text"]} | {metric / 1000.0} | {string.Join("; ", read.Select(one => one.Height / 1000.0))}"]);
-        }
-
-        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"fractions: {table.Rows.Count} rows; within 1 mm or 1/16 in {right} ({100.0 * right / table.Rows.Count:0.0} %)"));
-        disagreements.ForEach(line => output.WriteLine("  " + line));
+        var read = table.Rows.Select(row => SizeReader.Read(table[row, "text"])).ToList();
+        var pairs = read.SelectMany(one => one.Sizes).Where(size => size.Agreement != Agreement.OneSystem).ToList();
+        var differ = pairs.Where(size => size.Agreement == Agreement.Differ).ToList();
+        var declined = read.SelectMany(one => one.Declined).ToList();
+        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {read.Sum(one => one.Sizes.Count)} sizes in {read.Count} texts; {pairs.Count} in two systems, {differ.Count} differ by more than rounding; {declined.Count} look like a size and are not read; {read.Count(one => one.Sizes.Count + one.Declined.Count == 0)} texts without any"));
+        differ.ForEach(size => output.WriteLine($"  {size.Disagreement()}"));
+        declined.ForEach(one => output.WriteLine($"  {one.WhyNot}"));
     }
-
-    private static bool Near(long one, long other) => Math.Abs(one - other) <= Math.Max(1_000, Sixteenth);
-
-    private static long? Figure(string text, string unit) =>
-        !decimal.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value) ? null
-        : (long)(value * (unit.StartsWith("cm", StringComparison.Ordinal) ? 10_000 : unit.StartsWith("in", StringComparison.Ordinal) ? 25_400 : 1_000));
 }

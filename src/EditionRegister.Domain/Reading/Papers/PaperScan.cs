@@ -1,6 +1,5 @@
 using EditionRegister.Domain.Reading.Sizes;
 using EditionRegister.Domain.Reading.Text;
-using EditionRegister.Domain.Sizes;
 
 namespace EditionRegister.Domain.Reading.Papers;
 
@@ -8,61 +7,19 @@ namespace EditionRegister.Domain.Reading.Papers;
 internal sealed class PaperScan
 {
     private readonly TokenText _text;
-    private readonly List<PaperEdge> _edges = [];
-    private readonly List<string> _notes = [];
-    private readonly List<Range> _spans = [];
     private readonly PaperRest _rest;
-    private string? _maker;
+    private readonly PaperFound _found = new();
+    private readonly List<Range> _spans = [];
+    private (int Start, int Next) _basisAt;
 
     // The token after what was read last.
     private int _floor;
-    private int? _grams;
-    private PaperWeight? _pounds;
-    private Size? _basis;
-    private (int Start, int Next) _basisAt;
-    private string? _lot;
-    private Size? _sheet;
-    private string? _sheetName;
 
     public PaperScan(TokenText text)
     {
         _text = text;
         _rest = new PaperRest(text);
     }
-
-    public ReadPaper Run()
-    {
-        for (var at = 0; at < _text.Count;)
-        {
-            at = Step(at);
-        }
-
-        if (_basis is not null && _pounds is not { Basis: null })
-        {
-            _rest.Leave(_basisAt);
-        }
-
-        var (name, left) = _rest.Parts();
-
-        return new ReadPaper
-        {
-            Name = name,
-            Maker = _maker,
-            Weight = Weight(),
-            Edges = _edges,
-            Lot = _lot,
-            Sheet = _sheet,
-            SheetName = _sheetName,
-            Notes = name is not null && _sheet is null && OldSheetNames.In(name) is { } old ? [.. _notes, Note(old)] : _notes,
-            Left = left,
-            Spans = _spans,
-        };
-    }
-
-    private PaperWeight? Weight() => _grams is null && _pounds is null ? null
-        : (_pounds ?? new PaperWeight()) with { GramsWritten = _grams, Basis = _pounds is null ? null : _pounds.Basis ?? _basis };
-
-    private static string Note(string old) => $"“{Domain.Text.SafeText.Show(old)}” is an old name of sheets that differed by maker and time, so no size is taken from it. Measure the sheet.";
 
     /// <summary>Whether anything but a name would be read.</summary>
     public static bool FindsAnything(string written)
@@ -75,6 +32,23 @@ internal sealed class PaperScan
         }
 
         return scan._spans.Count > 0;
+    }
+
+    public ReadPaper Run()
+    {
+        for (var at = 0; at < _text.Count;)
+        {
+            at = Step(at);
+        }
+
+        if (_found.HasLooseBasis)
+        {
+            _rest.Leave(_basisAt);
+        }
+
+        var (name, left) = _rest.Parts();
+
+        return _found.With(name, left, _spans);
     }
 
     private int Step(int at) => !IsTight(at) && (Lot(at) ?? Edge(at) ?? Grams(at) ?? Pounds(at) ?? Basis(at) ?? Sheet(at) ?? IsoName(at) ?? Maker(at)) is { } next ? next : Word(at);
@@ -99,7 +73,7 @@ internal sealed class PaperScan
             return null;
         }
 
-        return Take(at, next, isSecond: Fill(ref _lot, lot));
+        return Take(at, next, isSecond: _found.Lot(lot));
     }
 
     private int? Edge(int at)
@@ -109,10 +83,7 @@ internal sealed class PaperScan
             return null;
         }
 
-        var isSecond = _edges.Exists(other => other.Kind == edge.Kind);
-        _edges.AddRange(isSecond ? [] : [edge]);
-
-        return Take(at, next, isSecond);
+        return Take(at, next, isSecond: _found.Edge(edge));
     }
 
     private int? Grams(int at)
@@ -122,10 +93,7 @@ internal sealed class PaperScan
             return null;
         }
 
-        var isSecond = _grams is not null;
-        _grams ??= grams;
-
-        return Take(Weights.StartOf(_text, at, null), next, isSecond);
+        return Take(Weights.StartOf(_text, at, null), next, isSecond: _found.Grams(grams));
     }
 
     private int? Pounds(int at)
@@ -135,7 +103,7 @@ internal sealed class PaperScan
             return null;
         }
 
-        return Take(Weights.StartOf(_text, at, pounds), next, isSecond: Fill(ref _pounds, pounds));
+        return Take(Weights.StartOf(_text, at, pounds), next, isSecond: _found.Pounds(pounds));
     }
 
     private int? Basis(int at)
@@ -145,7 +113,7 @@ internal sealed class PaperScan
             return null;
         }
 
-        var isSecond = Fill(ref _basis, basis);
+        var isSecond = _found.Basis(basis);
         _basisAt = isSecond ? _basisAt : (at, next);
 
         return Take(at, next, isSecond);
@@ -163,21 +131,14 @@ internal sealed class PaperScan
             return LeaveUnread(pair);
         }
 
-        var read = SizePlacing.Of(pair, null, isRound: false);
-
-        if (_sheet is null && read.Disagreement() is { } disagreement)
-        {
-            _notes.Add(disagreement);
-        }
-
-        return Take(SheetsWritten.StartOf(_text, at), pair.Next, isSecond: Fill(ref _sheet, read.Size!));
+        return Take(SheetsWritten.StartOf(_text, at), pair.Next, isSecond: _found.Sheet(SizePlacing.Of(pair, null, isRound: false)));
     }
 
     private int LeaveUnread(SizePair pair)
     {
         var (start, next) = (pair.First.Start, pair.First.Next);
         var span = _text[start].Start.._text[next - 1].End;
-        _notes.Add(new SizeDeclined(_text.Text[span], pair.Fault, span).WhyNot);
+        _found.Note(new SizeDeclined(_text.Text[span], pair.Fault, span).WhyNot);
 
         for (var at = start; at < next; at++)
         {
@@ -194,10 +155,7 @@ internal sealed class PaperScan
             return null;
         }
 
-        var isSecond = Fill(ref _sheet, IsoSheet.Of(name)!);
-        _sheetName = isSecond ? _sheetName : name;
-
-        return Take(at, next, isSecond);
+        return Take(at, next, isSecond: _found.Sheet(name));
     }
 
     private int? Maker(int at)
@@ -221,7 +179,7 @@ internal sealed class PaperScan
             end--;
         }
 
-        Take(at, end, isSecond: Fill(ref _maker, _text.Text[_text[start].Start.._text[end - 1].End]));
+        Take(at, end, isSecond: _found.Maker(_text.Text[_text[start].Start.._text[end - 1].End]));
 
         return end;
     }
@@ -231,16 +189,6 @@ internal sealed class PaperScan
     private bool IsAnything(int at) =>
         Lots.At(_text, at, out _) is not null || Edges.At(_text, at, _floor, out _) is not null || Weights.Grams(_text, at, out _) is not null || Weights.Pounds(_text, at, out _) is not null
         || Weights.Basis(_text, at, out _) is not null || SheetsWritten.At(_text, at) is { Fault: SizeFault.None } || IsoSheet.At(_text, at, out _) is not null || Makers.At(_text, at, _floor) is not null;
-
-    /// <summary>Sets what was not set before; otherwise says that this is the second.</summary>
-    private static bool Fill<T>(ref T? place, T value)
-        where T : class
-    {
-        var isSecond = place is not null;
-        place ??= value;
-
-        return isSecond;
-    }
 
     private int Take(int start, int next, bool isSecond)
     {

@@ -2,13 +2,6 @@ using EditionRegister.Domain.Reading.Text;
 
 namespace EditionRegister.Domain.Reading.Sizes;
 
-/// <summary>What a size is said to be of: the parts of the closed list in it, and the words as written, in small letters.</summary>
-/// <param name="Parts">None where only other words stand.</param>
-/// <param name="Words">As written.</param>
-/// <param name="Start">Its first token.</param>
-/// <param name="Next">The token after it.</param>
-internal sealed record PartName(IReadOnlyList<SizePart> Parts, string Words, int Start, int Next);
-
 /// <summary>Finds the name of a size before it (image: 300 × 225 mm; Blatt 31 x 22 cm) or behind it (300 × 225 mm (image)).</summary>
 internal static class PartNames
 {
@@ -39,7 +32,7 @@ internal static class PartNames
         var isApart = text.IsSign(at, ',') || Breaks.IsBefore(text, at);
         var start = isBracketed || text.IsSign(at, ',') ? at + 1 : at;
 
-        if (text.IsSign(at, '|') || (isApart && !text.IsSign(at, ',')) || Parts(text, start, out var next) is not { Count: > 0 } parts)
+        if (text.IsSign(at, '|') || (isApart && !text.IsSign(at, ',')) || PartWords.At(text, start, out var next) is not { Count: > 0 } parts)
         {
             return null;
         }
@@ -83,7 +76,7 @@ internal static class PartNames
             return null;
         }
 
-        return Named(text, PartsIn(text, first, colon), first, colon, colon + 1) is var name && (name.Parts.Count > 0 || !IsAboutSizes(text, first, colon)) ? name : null;
+        return Named(text, PartWords.In(text, first, colon), first, colon, colon + 1) is var name && (name.Parts.Count > 0 || !PartWords.AreAboutSizes(text, first, colon)) ? name : null;
     }
 
     /// <summary>Blatt 31 x 22 cm; sheet size 12 x 9 in.; the words stand at the beginning of what is said.</summary>
@@ -91,7 +84,7 @@ internal static class PartNames
     {
         var end = at;
 
-        while (end > floor && (IsSizeWord(text.Word(end - 1)) || (text.IsSign(end - 1, '.') && !text.IsApart(end - 1))))
+        while (end > floor && (PartWords.IsSizeWord(text.Word(end - 1)) || (text.IsSign(end - 1, '.') && !text.IsApart(end - 1))))
         {
             end--;
         }
@@ -100,63 +93,12 @@ internal static class PartNames
         {
             if (SizePart.At(text, start, out var next) is { } part && next == end)
             {
-                return Named(text, PartsBack(text, part, start, floor, out var first), first, end, at);
+                return Named(text, PartWords.Back(text, part, start, floor, out var first), first, end, at);
             }
         }
 
         return null;
     }
-
-    private static List<SizePart> PartsBack(TokenText text, SizePart last, int start, int floor, out int first)
-    {
-        List<SizePart> parts = [last];
-        first = start;
-
-        while (first - 2 >= floor && IsJoining(text, first - 1) && SizePart.At(text, first - 2, out var next) is { } other && next == first - 1)
-        {
-            parts.Insert(0, other);
-            first -= 2;
-        }
-
-        return parts;
-    }
-
-    private static List<SizePart> PartsIn(TokenText text, int start, int end)
-    {
-        for (var at = start; at < end; at++)
-        {
-            if (Parts(text, at, out _) is { Count: > 0 } parts)
-            {
-                return parts;
-            }
-        }
-
-        return [];
-    }
-
-    /// <summary>image/sheet/mount, plate and sheet: joined names are all meant; "image trimmed to sheet" is the image.</summary>
-    private static List<SizePart> Parts(TokenText text, int at, out int next)
-    {
-        List<SizePart> parts = [];
-        next = at;
-
-        while (SizePart.At(text, next, out var after) is { } part)
-        {
-            parts.Add(part);
-            next = after;
-
-            if (!IsJoining(text, next) || SizePart.At(text, next + 1, out _) is null)
-            {
-                break;
-            }
-
-            next++;
-        }
-
-        return parts;
-    }
-
-    private static bool IsJoining(TokenText text, int at) => text.IsAnySign(at, "/&+") || text.Word(at) is "and" or "und" or "et" or "e" or "y";
 
     /// <summary>The first token of what stands at the end of a name, or null where a name cannot go on.</summary>
     private static int? Reach(TokenText text, int at, int floor)
@@ -181,22 +123,6 @@ internal static class PartNames
 
         return null;
     }
-
-    private static bool IsAboutSizes(TokenText text, int start, int end)
-    {
-        for (var at = start; at < end; at++)
-        {
-            if (text.IsWord(at) && !IsSizeWord(text.Word(at)) && Hedges.At(text, at, out _) == Hedge.None && text.Word(at) is not ("each" or "je" or "chaque" or "h" or "w" or "l" or "b" or "d" or "x"))
-            {
-                return false;
-            }
-        }
-
-        return true;
-    }
-
-    private static bool IsSizeWord(ReadOnlySpan<char> word) =>
-        word is "size" or "sizes" or "measures" or "measuring" or "dimensions" or "dimension" or "dim" or "dims" or "is" or "of" or "grose" or "mase" or "format" or "misst" or "formato" or "misura" or "misure" or "medidas" or "mide" or "mesure";
 
     private static PartName Named(TokenText text, IReadOnlyList<SizePart> parts, int start, int end, int next) =>
         new(parts, text.Text[text[start].Start..text[end - 1].End].ToLowerInvariant(), start, next);
