@@ -18,7 +18,7 @@ public class RulesTests(string culture = "") : InCulture(culture)
     {
         Assert.Equal(
             [
-                "NumbersAreUnique", "NumbersWithinSize", "TotalsMatch", "ClosedEditionsAreAccountedFor", "PencilAgreesWithRecord",
+                "NumbersAreUnique", "NumbersWithinSize", "TotalsMatch", "ClosedEditionsAreAccountedFor", "PencilAgreesWithRecord", "InscriptionsAgreeWithRecord",
                 "SheetsBalance", "PassesBalance", "PassesFollow", "PassUsesMatrixAsItWas", "LeftOutSheetsBearNoNumber",
                 "ReductionsAreNotReprinted", "ChainsHold", "EntitlementsAreKept", "GhostsFollowTheirPrints", "ReplacedSheetsBearNoNumber",
                 "ShortEditionsSaySo", "RanksFitThePrinting", "ReservedSheetsAreStillToBeHad", "CertificatesAgree", "SetsAreWhole",
