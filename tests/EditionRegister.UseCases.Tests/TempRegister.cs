@@ -32,5 +32,16 @@ public sealed class TempRegister : IDisposable
         return In(name);
     }
 
+    /// <summary>How many rows a table has.</summary>
+    public long Count(string table)
+    {
+        using Microsoft.Data.Sqlite.SqliteConnection connection = new($"Data Source={Register.Folder.Database};Mode=ReadOnly;Pooling=False");
+        connection.Open();
+        using var command = connection.CreateCommand();
+        command.CommandText = $"SELECT count(*) FROM {table}";
+
+        return (long)command.ExecuteScalar()!;
+    }
+
     public void Dispose() => _folder.Dispose();
 }

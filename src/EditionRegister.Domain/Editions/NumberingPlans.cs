@@ -56,7 +56,7 @@ public sealed record NumberingPlans(IReadOnlyList<NumberingPlan> Plans, StatedEd
     {
         var stated = StatedEdition.Read(words, own);
 
-        return stated.WhyNot is { } why && stated.Words?.Kind == Reading.Inscriptions.StatementKind.None ? throw EditionRefusals.NumberingNotRead(text)
+        return stated.Words is null or { Kind: Reading.Inscriptions.StatementKind.None } ? throw EditionRefusals.NumberingNotRead(text)
             : stated.WhyNot is { } reason ? throw EditionRefusals.WordsNotRead(text, reason)
             : stated.WithoutKind is { } unknown ? throw EditionRefusals.WordsNotRead(text, $"the register has no kind of numbering for {unknown}")
             : stated.Words?.Left.FirstOrDefault(piece => piece.Any(char.IsAsciiDigit)) is { } left ? throw EditionRefusals.WordsNotRead(text, $"“{left}” is left over")

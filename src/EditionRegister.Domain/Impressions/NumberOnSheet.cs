@@ -66,6 +66,7 @@ public sealed record NumberOnSheet
     private static string Why(EditionStatement words, OwnWords own) => words.Kind switch
     {
         StatementKind.Declined when words.WhyNot is { } why => StatementInWords.AsClause(why),
+        StatementKind.Proof when words.Series == "proof" => "it says that it is a proof, and not of which kind",
         StatementKind.Proof when SheetReader.KindOf(words.Series, own) is null => $"the register has no kind of numbering for {new EditionStatement { Kind = StatementKind.Proof, Series = words.Series }.InWords(own)}",
         StatementKind.Size => "it says how many there are, and not which this is",
         StatementKind.State => "it names a state, and no number",

@@ -129,6 +129,6 @@ internal sealed record ReadRow
         NumberHedgedSize = number.HedgedSize,
         EditionSize = EditionSize ?? number.EditionSize,
         EditionIsOpen = EditionIsOpen || number is { IsOpen: true, Number: not null },
-        State = State ?? (number.Number is null ? null : number.State),
+        State = State ?? number.State,
     };
 }

@@ -48,7 +48,7 @@ public static class InscriptionSaid
         ArgumentNullException.ThrowIfNull(sheet);
 
         return OfNumber(sheet.Pencilled, work.OwnWords) is null || sheet.PencilSays is not { } says ? null
-            : says.Kind == SaidOfNumber.Declined ? OfNumber(sheet.Pencilled, work.OwnWords)
+            : says.Kind == SaidOfNumber.Declined ? $"nothing: {NumberOnSheet.Read(sheet.Pencilled!, work.OwnWords).WhyNot}"
             : SaysMore(work, sheet, says) ? says.AsStatement().InWords(work.OwnWords)
             : null;
     }

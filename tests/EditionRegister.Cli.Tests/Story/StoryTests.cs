@@ -78,6 +78,7 @@ public sealed partial class StoryTests
         cli.Set("EDREG_REGISTER", Path.Combine(cli.Folder, "studio"));
         File.WriteAllText(Path.Combine(cli.Folder, "prints.csv"), "Artist,Title,Edition no.,Edition of,Signed,Colour notes\r\nAda Brandt,Môle,3/20,20,yes,\"blue\nand grey\"\r\nAda Brandt,Môle,about 5,20,no,\r\n");
         File.WriteAllText(Path.Combine(cli.Folder, "faulty.csv"), "maker,title,number,edition size,signed\r\nAda Brandt,Dyke,21/20,20,perhaps\r\nAda Brandt,Dyke,3/20,20,yes\r\nAda Brandt,Dyke,3/20,20,yes\r\n");
+        File.WriteAllText(Path.Combine(cli.Folder, "words.csv"), "title,maker,number,edition size,inscription\r\nMôle,Ada Brandt,Exemplar 3/75,75 plus 10 A/P,\r\nMôle,Ada Brandt,Épreuve d'artiste 3/10,75 plus 10 A/P,\"A. Brandt del., B. Okker sc.\"\r\nDyke,Ada Brandt,S/P 2/5,c. 50,\r\n");
         StoryPictures.Lay(cli.Folder);
 
         return cli;

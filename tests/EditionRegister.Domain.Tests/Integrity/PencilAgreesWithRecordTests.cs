@@ -34,6 +34,27 @@ public class PencilAgreesWithRecordTests
         Assert.Empty(FindingsOf.Rule("PencilAgreesWithRecord", Clean.WithSheet(number, sheet => sheet with { Pencilled = pencilled })));
     }
 
+    [Theory]
+    [InlineData("Exemplar 8/12", "number differs")]
+    [InlineData("7/15 signed and dated", "size differs")]
+    [InlineData("Épreuve d'artiste 7/12", "kind differs")]
+    public void A_pencil_that_took_words_is_compared_too(string pencilled, string difference)
+    {
+        var work = Clean.WithSheet("7/12", sheet => sheet with { Pencilled = pencilled });
+
+        Assert.Equal([$"Contradiction: “{pencilled}” is pencilled on {_seven}, and the register has 7/12 of “Harbour”: {difference}."], FindingsOf.Rule("PencilAgreesWithRecord", work));
+    }
+
+    [Theory]
+    [InlineData("7/12", "Exemplar 7/12")]
+    [InlineData("7/12", "7/at least 10")]
+    [InlineData("A/P II/II", "épreuve d'artiste")]
+    [InlineData("A/P II/II", "prova d'artista II/II")]
+    public void Words_that_say_the_same_agree(string number, string pencilled)
+    {
+        Assert.Empty(FindingsOf.Rule("PencilAgreesWithRecord", Clean.WithSheet(number, sheet => sheet with { Pencilled = pencilled })));
+    }
+
     [Fact]
     public void A_size_pencilled_in_an_open_edition()
     {

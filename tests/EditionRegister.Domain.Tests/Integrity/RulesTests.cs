@@ -18,8 +18,8 @@ public class RulesTests(string culture = "") : InCulture(culture)
     {
         Assert.Equal(
             [
-                "NumbersAreUnique", "NumbersWithinSize", "TotalsMatch", "ClosedEditionsAreAccountedFor", "PencilAgreesWithRecord",
-                "InscriptionsAgreeWithRecord", "SheetsBalance", "PassesBalance", "PassesFollow", "PassUsesMatrixAsItWas", "LeftOutSheetsBearNoNumber",
+                "NumbersAreUnique", "NumbersWithinSize", "TotalsMatch", "ClosedEditionsAreAccountedFor", "PencilAgreesWithRecord", "InscriptionsAgreeWithRecord",
+                "SheetsBalance", "PassesBalance", "PassesFollow", "PassUsesMatrixAsItWas", "LeftOutSheetsBearNoNumber",
                 "ReductionsAreNotReprinted", "ChainsHold", "EntitlementsAreKept", "GhostsFollowTheirPrints", "ReplacedSheetsBearNoNumber",
                 "ShortEditionsSaySo", "RanksFitThePrinting", "ReservedSheetsAreStillToBeHad", "CertificatesAgree", "SetsAreWhole",
                 "WorkedOverSheetsAreOnePaper", "StockTakesAgree", "ConditionsAreKnownWhenLent", "DamageOnTheWayIsTakenUp", "SizesAgree", "ValuesAreReadable",

@@ -77,7 +77,7 @@ public sealed class ReadInTests : IDisposable
         var preview = _temp.Register.ReadIn.Preview(file, ["Wall=place"]);
 
         Assert.Equal(["title", "maker", "number", "place"], preview.Columns.Select(match => match.Column?.Name));
-        Assert.Equal("line 2, number “no idea”: is no plain number; it is kept as the inscription, and the number is unknown", Assert.Single(preview.Remarks).ToString());
+        Assert.Equal("line 2, number “no idea”: is kept as the inscription, and the number is unknown: no number can be read in it", Assert.Single(preview.Remarks).ToString());
         Assert.Equal(3, Assert.Single(preview.Problems).Line);
         Assert.Equal(1, _temp.Register.LookAround.Head().N);
     }
@@ -133,7 +133,7 @@ public sealed class ReadInTests : IDisposable
     }
 
     [Fact]
-    public void Museum_inscriptions_come_in_as_numbers_where_they_are_plain_and_as_written_where_not()
+    public void Museum_inscriptions_come_in_as_numbers_where_they_name_one_and_as_written_where_not()
     {
         var file = MuseumSpreadsheet.Make(_temp);
 
@@ -141,9 +141,10 @@ public sealed class ReadInTests : IDisposable
 
         var sheets = _temp.Register.LookAround.Works().SelectMany(work => work.Impressions.Select(sheet => (work, sheet))).ToList();
         Assert.Equal(343, report.Rows);
-        Assert.Equal(20, report.Remarks.Count);
-        Assert.Equal(323, sheets.Count(pair => pair.sheet.Number is not null));
-        Assert.Equal(20, sheets.Count(pair => pair.sheet.Number is null && pair.sheet.Inscriptions.Count == 1));
+        Assert.Equal(17, report.Remarks.Count);
+        Assert.Equal(["“10/20 Harriet” read as number 10 of an edition of 20", "“Steinlen / 2/10” read as number 2 of an edition of 10", "“Cloth vs Steel 22/25” read as number 22 of an edition of 25"], report.Readings.Select(one => one.ToString()));
+        Assert.Equal(326, sheets.Count(pair => pair.sheet.Number is not null));
+        Assert.Equal(17, sheets.Count(pair => pair.sheet.Number is null && pair.sheet.Inscriptions.Count == 1));
         Assert.All(sheets, pair => Assert.Equal(("unknown", "unknown"), (pair.work.TitleState, pair.work.MakerState)));
         Assert.DoesNotContain(_temp.Register.CheckRegister.Run(), finding => finding.Severity == Severity.Contradiction);
     }

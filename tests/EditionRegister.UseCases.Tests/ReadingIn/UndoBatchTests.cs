@@ -59,6 +59,20 @@ public sealed class UndoBatchTests : IDisposable
     }
 
     [Fact]
+    public void An_inscription_goes_with_what_was_read_in_it()
+    {
+        var before = Everything();
+        _register.InscribeImpressions.Run(Both, new WhatStandsOnIt { AsSpelled = true, Inscription = "Épreuve d'artiste 3/10, A. Brandt del., B. Okker sc." });
+        var inscribed = Everything();
+
+        _register.UndoBatch.Run(LastBatch());
+
+        Assert.Equal(before, Everything());
+        Assert.Equal(4, inscribed.Split('\n').Count(row => row.StartsWith("inscription_role ", StringComparison.Ordinal)));
+        Assert.Empty(_register.CheckRegister.Run());
+    }
+
+    [Fact]
     public void What_went_on_since_is_refused_and_nothing_changes()
     {
         _register.Consign.Run(Both, "Quay Gallery");
@@ -160,6 +174,7 @@ public sealed class UndoBatchTests : IDisposable
             () => _register.TakeBackFromBuyer.Run(choice, null, new BuyersReturn { IsHere = true }),
             () => _register.PriceImpressions.Run(choice, random.Next(1_000, 90_000), "EUR", "yes"),
             () => _register.InscribeImpressions.Run(choice, new WhatStandsOnIt { Condition = $"seen {random.Next(9)} times" }),
+            () => _register.InscribeImpressions.Run(choice, new WhatStandsOnIt { AsSpelled = random.Next(2) == 0, Inscription = "A. Brandt del., B. Okker sc." }),
         ];
         deeds[random.Next(deeds.Length)]();
     }

@@ -1,4 +1,5 @@
 using EditionRegister.Domain.Editions;
+using EditionRegister.Domain.Works;
 using static EditionRegister.UseCases.Tests.Refusals.Studio;
 
 namespace EditionRegister.UseCases.Tests.Refusals;
@@ -10,6 +11,12 @@ internal static class EditionProvocations
         new("edition-not-found", studio => studio.Register.CloseEdition.Run(77)),
         new("numbering-missing", studio => Declare(studio, 3, "limited")),
         new("numbering-not-read", studio => Declare(studio, 3, "limited", "1-4, 6")),
+        new("edition-words-not-read", studio => Declare(studio, 3, "limited", "edition of 75 plus 3 working proofs")),
+        new("edition-words-not-read", studio => Declare(studio, 3, "limited", "S/P 3/10")),
+        new("edition-words-not-read", studio => Declare(studio, 3, "limited", "Exemplar 3/40")),
+        new("edition-words-not-read", studio => Declare(studio, 3, "limited", "edition of 75, 200 in all")),
+        new("edition-words-not-read", studio => Declare(studio, 3, "limited", "unnumbered")),
+        new("size-not-sure", studio => Declare(studio, 3, "limited", "edition of at least 49")),
         new("numbering-from-one", studio => Declare(studio, 3, "limited", "2-12")),
         new("numbering-twice", studio => Declare(studio, 3, "limited", "1-12", "1-20")),
         new("limited-needs-size", studio => Declare(studio, 3, "limited", "open")),
@@ -64,5 +71,5 @@ internal static class EditionProvocations
     ];
 
     private static void Declare(Studio studio, long work, string kind, params string[] numberings) =>
-        studio.Register.DeclareEdition.Run(work, new NewEdition { Kind = kind, Numberings = [.. numberings.Select(NumberingPlan.Read)] });
+        studio.Register.DeclareEdition.Run(work, new NewEdition { Kind = kind, Numberings = [.. numberings.SelectMany(text => NumberingPlans.Read(text, OwnWords.None).Plans)] });
 }
