@@ -7,7 +7,7 @@ public sealed record ImpressionFilter
 {
     /// <summary>
     /// A whole code; or parts, each met by the number, the dates or the techniques read in it, or by its words: found in the title, a maker's name or class
-    /// code, the name of the place or of one around it, the code, or (three letters and more) in the year or the technique as written.
+    /// code, the name of the place or of one around it, the code, the technique or (three figures and more) the year as written.
     /// </summary>
     public Sought Sought { get; init; } = Sought.Everything;
 

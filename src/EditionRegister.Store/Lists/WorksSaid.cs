@@ -11,6 +11,6 @@ internal sealed class WorksSaid(Reader reader)
     public IEnumerable<long> InTechniques(SoughtPart part) => _titles.Value.Where(title => part.MeansTechniques(title.Techniques)).Select(title => title.Id);
 
     /// <summary>Works of whose year or technique a word is a part.</summary>
-    public IEnumerable<long> Saying(SearchWord word) => word.Folded.Length < SaidOfWork.LeastLength ? []
+    public IEnumerable<long> Saying(SearchWord word) => !SaidOfWork.MayBeAskedBy(word.Folded) ? []
         : _titles.Value.Where(title => SaidOfWork.Folded(title.Year, title.Technique).Contains(word.Folded, StringComparison.Ordinal)).Select(title => title.Id);
 }

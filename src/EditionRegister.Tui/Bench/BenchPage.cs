@@ -68,7 +68,7 @@ internal sealed class BenchPage(Desk desk) : ListPage
     }
 
     private static bool IsMet(OnBench one, SoughtPart part) =>
-        part.Words.All(word => Holds($"{one.Title} {one.Maker}", word) || (word.Length >= SaidOfWork.LeastLength && Holds($"{one.Technique} {string.Join(' ', one.Dates.Select(date => date.Text))}", word)))
+        part.Words.All(word => Holds($"{one.Title} {one.Maker}", word) || (SaidOfWork.MayBeAskedBy(word) && Holds($"{one.Technique} {string.Join(' ', one.Dates.Select(date => date.Text))}", word)))
         || (part.Dates is { } dates && one.Dates.Any(dates.Meets))
         || part.MeansTechniques(one.Techniques);
 

@@ -37,7 +37,7 @@ public sealed class PlanChest(RegisterStore store, long? keeper)
 
     /// <summary>
     /// Every part of the text is met. A word is found in the title, a maker's name or class code, the code of a sheet or a part of it, the name of a place it
-    /// lies in or of one around that, the name of its owner or of who has it, or (three letters and more) the year or the technique as written. Case and
+    /// lies in or of one around that, the name of its owner or of who has it, the technique or (three figures and more) the year as written. Case and
     /// accents make no difference, nor do dashes in a code. A number is also met where the edition has it, or a sheet says so; a date by the year of the work,
     /// by the days its sheets were printed on and by that of declaring; a technique by whatever words it was written in. Blank finds all. Always by maker,
     /// title and edition. A sheet without a number is found on the line of its work's first edition.

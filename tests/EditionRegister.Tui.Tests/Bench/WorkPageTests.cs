@@ -35,6 +35,35 @@ public sealed class WorkPageTests
         Assert.DoesNotContain("Tide Table", house.Screen(), StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("1960s", "   as 1960 to 1969 ", "The Ferry Steps")]
+    [InlineData("eau-forte 2025", "   as the technique etching; the year 2025 ", "Gull Rock")]
+    [InlineData("stenc", "", "Letters I Like")]
+    [InlineData("collagraph weathers", "   as the technique collagraph ", "Six Weathers")]
+    public async Task The_bench_is_filtered_by_dates_and_techniques_as_they_are_written(string typed, string understood, string title)
+    {
+        await using var house = await TestHouse.OnDemoAsync();
+        await house.PressAsync("2", "/");
+
+        await house.TypeAsync(typed);
+
+        Assert.Contains($"Find: {typed}_{understood}", house.Screen(), StringComparison.Ordinal);
+        Assert.Contains(title, house.Screen(), StringComparison.Ordinal);
+        Assert.DoesNotContain("Tide Table", house.Screen(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Numbers_are_words_at_the_bench()
+    {
+        await using var house = await TestHouse.OnDemoAsync();
+        await house.PressAsync("2", "/");
+
+        await house.TypeAsync("3/12");
+
+        Assert.Contains("No work is called so or made so, and no maker. Esc shows all.", house.Screen(), StringComparison.Ordinal);
+        Assert.DoesNotContain("number 3", house.Screen(), StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task Sheets_that_are_missing_are_said_and_put_right()
     {

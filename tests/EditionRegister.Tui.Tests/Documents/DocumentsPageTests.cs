@@ -45,6 +45,23 @@ public sealed class DocumentsPageTests
         Assert.Empty(house.Bugs);
     }
 
+    [Theory]
+    [InlineData("A/P 2", "   as artist's proof 2 ", "Harbour at Low Water", "Gull Rock")]
+    [InlineData("c. 1960", "   as 1955 to 1965 ", "The Ferry Steps", "Gull Rock")]
+    [InlineData("Radierung 2025", "   as the technique etching; the year 2025 ", "Gull Rock", "The Ferry Steps")]
+    [InlineData("open tolland", "", "Tide Table", "Gull Rock")]
+    public async Task The_editions_to_choose_from_are_found_by_number_date_and_technique(string typed, string understood, string found, string passed)
+    {
+        await using var house = await TestHouse.OnDemoAsync();
+        await house.PressAsync("5", "s", "e", "/");
+
+        await house.TypeAsync(typed);
+
+        Assert.Contains($"Find: {typed}_{understood}", house.Screen(), StringComparison.Ordinal);
+        Assert.Contains(found, house.Screen(), StringComparison.Ordinal);
+        Assert.DoesNotContain(passed, house.Screen(), StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task All_of_nothing_is_told_and_not_offered_to_be_written()
     {

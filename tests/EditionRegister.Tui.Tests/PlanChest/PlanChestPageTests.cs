@@ -51,7 +51,7 @@ public sealed class PlanChestPageTests
         var screen = house.Screen();
 
         Assert.Equal("""
-            / finds by title, maker, code, place, owner
+            / finds by title, maker, code, place, owner, number, date, technique
                title                  maker          year   edition         here  away  sold
             The plan chest is empty.
 
@@ -81,6 +81,81 @@ public sealed class PlanChestPageTests
 
             await house.PressAsync("Esc");
         }
+    }
+
+    [Fact]
+    public async Task A_number_a_date_and_a_technique_are_understood_as_they_are_written_and_it_is_said_how()
+    {
+        await using var house = await TestHouse.OnDemoAsync();
+        await house.House.Desk.Store.Idle();
+        (string Typed, string Understood, string[] Titles)[] expected =
+        [
+            ("A/P 2", "   as artist's proof 2 ", ["Harbour at Low Water"]), ("ap ii/ii", "   as artist's proof II of II ", ["Harbour at Low Water"]),
+            ("3/8", "   as number 3 of 8 ", ["Groynes in Fog", "Gull Rock"]), ("tolland B.A.T.", "   as bon à tirer ", ["Gull Rock"]),
+            ("c. 1960", "   as 1955 to 1965 ", ["The Ferry Steps", "The Ferry Steps"]), ("before 2000", "   as up to 2000 ", ["The Ferry Steps", "The Ferry Steps"]),
+            ("Radierung 2025", "   as the technique etching; the year 2025 ", ["Gull Rock"]),
+        ];
+
+        foreach (var (typed, understood, titles) in expected)
+        {
+            await house.PressAsync("/");
+            await house.TypeAsync(typed);
+
+            Assert.Contains($"Find: {typed}_{understood}", house.Screen(), StringComparison.Ordinal);
+            Assert.Equal(titles, Titles(house));
+
+            await house.PressAsync("Esc");
+        }
+    }
+
+    [Fact]
+    public async Task With_every_letter_of_a_technique_the_list_grows_shorter_and_never_longer()
+    {
+        await using var house = await TestHouse.OnDemoAsync();
+        await house.House.Desk.Store.Idle();
+        await house.PressAsync("/");
+        List<IReadOnlyList<string>> found = [Titles(house)];
+
+        foreach (var letter in "linocut")
+        {
+            await house.TypeAsync(letter.ToString());
+            found.Add(Titles(house));
+        }
+
+        Assert.Equal(["Ebb", "Groynes in Fog", "Harbour at Low Water", "Neap Tide", "Spring Tide"], found[^1].Order(StringComparer.Ordinal));
+        Assert.All(found.Zip(found.Skip(1)), pair => Assert.Empty(pair.Second.Except(pair.First)));
+    }
+
+    [Fact]
+    public async Task An_edition_found_by_a_number_opens_on_it()
+    {
+        await using var house = await TestHouse.OnDemoAsync();
+        await house.House.Desk.Store.Idle();
+        await house.PressAsync("/");
+        await house.TypeAsync("A/P 2");
+        await house.PressAsync("Enter");
+        var found = house.Screen();
+
+        await house.PressAsync("Enter");
+
+        Assert.StartsWith("Found by A/P 2   as artist's proof 2   Esc shows all", found, StringComparison.Ordinal);
+        Assert.Equal("A/P II", Assert.IsType<EditionPage>(house.House.Page).Here!.Typed);
+        await house.PressAsync("Left", "Esc", "Enter");
+        Assert.Equal("A/P II", Assert.IsType<EditionPage>(house.House.Page).Here!.Typed);
+    }
+
+    [Fact]
+    public async Task Where_there_is_no_room_what_was_understood_is_left_out_first()
+    {
+        await using var house = await TestHouse.OnDemoAsync();
+        await house.PressAsync("/");
+        await house.TypeAsync("linocut 2026 spring 2026 artist's proof 1");
+        await house.PressAsync("Enter");
+        await house.House.Desk.Store.Idle();
+
+        Assert.StartsWith("Found by linocut 2026 spring 2026 artist's proof 1   Esc shows all", house.Screen(), StringComparison.Ordinal);
+        Assert.DoesNotContain("   as ", house.Screen().Split('\n')[0], StringComparison.Ordinal);
+        Assert.Contains("   as the technique linocut; the year 2026; March 2026 to May 2026   Esc", house.Screen(160, 35).Split('\n')[0], StringComparison.Ordinal);
     }
 
     [Fact]

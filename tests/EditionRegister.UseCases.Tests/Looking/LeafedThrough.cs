@@ -70,7 +70,7 @@ internal sealed class LeafedThrough
 
         private bool Holds(string word) =>
             Bits.Any(bit => bit.Contains(SearchText.Fold(word), StringComparison.Ordinal))
-            || (SearchText.Fold(word).Length >= 3 && Written.Any(text => text.Contains(SearchText.Fold(word), StringComparison.Ordinal)))
+            || (IsNoSmallFigure(word) && Written.Any(text => text.Contains(SearchText.Fold(word), StringComparison.Ordinal)))
             || Sheets.Any(sheet => sheet.Code.Contains(word.Replace("-", "", StringComparison.Ordinal), StringComparison.OrdinalIgnoreCase));
 
         /// <summary>The sheet by itself: its own number, run and edition.</summary>
@@ -84,9 +84,12 @@ internal sealed class LeafedThrough
             string[] bits = [Work.ShownTitle, Work.ShownMaker, sheet.Where?.Place is { } place ? Work.Book.PathOf(place) : "", .. Work.Makers.Select(maker => maker.ClassCode ?? "")];
 
             return bits.Any(bit => SearchText.Fold(bit).Contains(folded, StringComparison.Ordinal))
-                || (folded.Length >= 3 && Written.Any(text => text.Contains(folded, StringComparison.Ordinal)))
+                || (IsNoSmallFigure(word) && Written.Any(text => text.Contains(folded, StringComparison.Ordinal)))
                 || sheet.Code.Contains(word.Replace("-", "", StringComparison.Ordinal), StringComparison.OrdinalIgnoreCase);
         }
+
+        // Drawer 2 is of no year.
+        private static bool IsNoSmallFigure(string word) => word.Length > 2 || word.Any(letter => letter is < '0' or > '9');
 
         private IEnumerable<string> Written => new[] { Work.Year.Text, Work.Technique }.OfType<string>().Select(SearchText.Fold);
 

@@ -79,7 +79,7 @@ internal sealed class ChestIndex(IReadOnlyList<ChestEntry> entries, AddressBook 
             _people.Mark(folded, found);
             _places.Mark(folded, found);
 
-            if (folded.Length >= SaidOfWork.LeastLength)
+            if (SaidOfWork.MayBeAskedBy(folded))
             {
                 Mark(_said, folded, found);
             }
