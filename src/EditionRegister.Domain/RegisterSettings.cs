@@ -1,4 +1,5 @@
 using EditionRegister.Domain.Documents;
+using EditionRegister.Domain.Sizes;
 
 namespace EditionRegister.Domain;
 
@@ -17,6 +18,12 @@ public sealed record RegisterSettings
 
     /// <summary>"mm" or "in": how sizes are shown on documents. The register itself keeps micrometres.</summary>
     public string Units { get; init; } = "mm";
+
+    /// <summary>As measured, or rounded as rules for cataloguing have it.</summary>
+    public SizeWriting SizeWriting { get; init; } = SizeWriting.Measured;
+
+    /// <summary>Both of them: how sizes are written for people.</summary>
+    public SizeStyle Sizes => new(SizeWriting, Units);
 
     public PrinterOffset PrinterOffset { get; init; }
 

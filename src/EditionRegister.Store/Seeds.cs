@@ -76,7 +76,7 @@ internal static class Seeds
     {
         foreach (var technique in Technique.All)
         {
-            deed.Set("technique", deed.NewId("technique"), ("word", technique.Word), ("name", technique.Name), ("aat", technique.Aat));
+            deed.Set("technique", deed.NewId("technique"), ("word", technique.Word), ("name", technique.Name), ("aat", technique.Aat.Length == 0 ? null : technique.Aat));
         }
     }
 

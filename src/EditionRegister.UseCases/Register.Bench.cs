@@ -67,6 +67,10 @@ public sealed partial class Register
 
     public AddFault AddFault => new(Store);
 
+    public AddTechnique AddTechnique => new(Store);
+
+    public ReadTextsAgain ReadTextsAgain => new(Store);
+
     public InscribeImpressions InscribeImpressions => new(Store);
 
     public PutInscriptionBack PutInscriptionBack => new(Store);

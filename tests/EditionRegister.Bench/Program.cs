@@ -39,7 +39,8 @@ static int Usage()
 
           dotnet run -c Release --project tests/EditionRegister.Bench -- readings --data FOLDER
               what is read of inscriptions, dates, sizes and techniques of museums, against their labels and figures, with every
-              disagreement. The files are tables of the names the program looks for: inscriptions_labelled*.tsv, dates*.tsv and so on.
+              disagreement; how many texts a second, and whether any text of 64 KB makes a reader slow. The files are tables of the
+              names the program looks for (inscriptions_labelled*.tsv, dates*.tsv and so on); those that are not there are named.
 
           dotnet run -c Release --project tests/EditionRegister.Bench -- make FOLDER IMPRESSIONS
               a register of so many impressions under FOLDER, fifty to a work, if it is not there yet.

@@ -14,7 +14,7 @@ internal static class ImpressionJson
         var (work, sheet) = (seen.Work, seen.Impression);
         ImpressionLists.Write(json, new ImpressionListed(work, sheet));
         json.Date("year", work.Year);
-        json.WriteString("technique", work.Technique);
+        TechniqueJson.Write(json, work);
         Run(json, work, sheet);
         Sheet(json, work, sheet);
         json.Each("inscriptions", sheet.Inscriptions, one =>

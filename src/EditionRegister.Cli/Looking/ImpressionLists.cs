@@ -29,6 +29,11 @@ internal static class ImpressionLists
     {
         printer.Table(Columns, listed.Page.Select(Row));
         printer.Line(LastLine(listed, skipped));
+
+        if (SoughtSaid.Whole(listed.Sought) is { } understood)
+        {
+            printer.Line(understood);
+        }
     }
 
     public static void WriteAll(Utf8JsonWriter json, ImpressionsListed listed)
@@ -36,6 +41,7 @@ internal static class ImpressionLists
         json.Each("impressions", listed.Page, one => Write(json, one));
         json.WriteNumber("found", listed.Found);
         json.WriteNumber("all", listed.All);
+        SoughtJson.Write(json, listed.Sought);
     }
 
     public static void Write(Utf8JsonWriter json, ImpressionListed listed)

@@ -1,3 +1,4 @@
+using EditionRegister.Domain.Sizes;
 using EditionRegister.UseCases.Looking;
 
 namespace EditionRegister.Cli;
@@ -7,12 +8,12 @@ internal static class ImpressionPage
 {
     private static readonly Column[] HistoryColumns = [new("entry", IsRight: true), new("recorded"), new("deed")];
 
-    public static void Print(Printer printer, ImpressionSeen seen, string units)
+    public static void Print(Printer printer, ImpressionSeen seen, SizeStyle sizes)
     {
         var (work, sheet) = (seen.Work, seen.Impression);
         printer.Line($"{sheet.ShownCode}: {work.NumberOf(sheet)}, {Called.Work(work)}");
         printer.Line();
-        printer.Facts([.. ImpressionFacts.OfTheWork(work), .. ImpressionFacts.OfTheRun(work, sheet, units), .. ImpressionFacts.OfTheSheet(work, sheet)]);
+        printer.Facts([.. ImpressionFacts.OfTheWork(work), .. ImpressionFacts.OfTheRun(work, sheet, sizes), .. ImpressionFacts.OfTheSheet(work, sheet)]);
 
         foreach (var table in ImpressionTables.All(work, sheet).Append(ConditionShown.Reports(work, sheet)))
         {

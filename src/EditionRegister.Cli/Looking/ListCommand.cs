@@ -9,7 +9,7 @@ internal static class ListCommand
 {
     public static Command Create(CommandContext context)
     {
-        var texts = Arg.Texts("TEXT", "A code, or words to find in title, maker, place and the beginning of the code. Case and accents make no difference.");
+        var texts = Arg.Texts("TEXT", "A code, or words to find in title, maker, place, year, technique and a part of the code; case and accents make no difference. A number (A/P 2, 3/12, B.A.T.), a date (c. 2019, 1960s, spring 2024, before 1950) and a technique (etching, Radierung) are also found however they are recorded.");
         var maker = Opt.Text("--maker", "WHO", "Only of this maker: a name or number of the address book.");
         var place = Opt.Text("--place", "PLACE", "Only what lies in this place, or in a place in it.");
         var standing = Opt.Word("--standing", SortingDeeds.Standings, "Only sheets of this standing.");

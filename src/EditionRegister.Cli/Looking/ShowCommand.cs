@@ -28,7 +28,7 @@ internal static class ShowCommand
 
             var seen = register.LookAround.Impression(line.GetRequiredValue(code));
             printer.Show(
-                text: () => ImpressionPage.Print(printer, seen, register.Settings.Units),
+                text: () => ImpressionPage.Print(printer, seen, register.Settings.Sizes),
                 json: json => ImpressionJson.Write(json, seen));
         }));
 
@@ -36,5 +36,5 @@ internal static class ShowCommand
     }
 
     private static int Back(CommandContext context, ParseResult line, DateOnly day, string code) => ThenPrinted.Look(
-        context, line, day, (then, printer) => ThenPages.Impression(printer, then, code, context.Open(line).Settings.Units));
+        context, line, day, (then, printer) => ThenPages.Impression(printer, then, code, context.Open(line).Settings.Sizes));
 }

@@ -1,3 +1,4 @@
+using EditionRegister.Domain.Sizes;
 using EditionRegister.UseCases.Looking;
 using EditionRegister.UseCases.LookingBack;
 
@@ -18,7 +19,7 @@ internal static class ThenPages
         Print(printer, then, differences, () => ImpressionLists.PrintText(printer, listed, wanted.Skip), json => ImpressionLists.WriteAll(json, listed));
     }
 
-    public static void Impression(Printer printer, RegisterThen then, string code, string units)
+    public static void Impression(Printer printer, RegisterThen then, string code, SizeStyle sizes)
     {
         var (seen, certificate, difference) = then.Impression(code);
         Print(
@@ -27,7 +28,7 @@ internal static class ThenPages
             difference is null ? [] : [difference],
             () =>
             {
-                ImpressionPage.Print(printer, seen, units);
+                ImpressionPage.Print(printer, seen, sizes);
                 CertificateThen.Print(printer, certificate);
             },
             json =>

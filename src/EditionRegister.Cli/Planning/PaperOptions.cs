@@ -1,5 +1,6 @@
 using System.CommandLine;
 using EditionRegister.Domain.Planning;
+using EditionRegister.Domain.Reading.Sizes;
 using EditionRegister.Domain.Sizes;
 
 namespace EditionRegister.Cli;
@@ -9,8 +10,8 @@ internal sealed class PaperOptions
 {
     private static readonly string[] Sides = ["long", "short"];
 
-    private readonly Option<Size?> _paper = Opt.Size("--paper", "The full sheet, height first, in millimetres: 560x760.");
-    private readonly Option<Size?> _piece = Opt.Size("--piece", "The piece to print on: 280x380.");
+    private readonly Option<RecordedSize?> _paper = Opt.Size("--paper", SizePart.Sheet, "The full sheet, height first: 560x760 in millimetres, or in words such as 22 x 30 in.");
+    private readonly Option<RecordedSize?> _piece = Opt.Size("--piece", SizePart.Sheet, "The piece to print on: 280x380.");
     private readonly Option<string?> _grain = Opt.Word("--grain", Sides, "Along which side of a piece the grain is to run. Else either.");
     private readonly Option<string?> _sheetGrain = Opt.Word("--sheet-grain", Sides, "Along which side of the full sheet it runs. Else long.");
     private readonly Option<string?> _trim = Opt.Text("--trim", "MM", "What is cut off each edge of the full sheet, in millimetres.");
@@ -37,7 +38,7 @@ internal sealed class PaperOptions
         }
 
         return paper is null ? null
-            : PaperPieces.Of(paper, piece!, line.GetValue(_sheetGrain) ?? "long", line.GetValue(_grain), Trim(line.GetValue(_trim)), KeepsDeckle(line));
+            : PaperPieces.Of(paper.Size, piece!.Size, line.GetValue(_sheetGrain) ?? "long", line.GetValue(_grain), Trim(line.GetValue(_trim)), KeepsDeckle(line));
     }
 
     private static long Trim(string? typed) => typed is null ? 0

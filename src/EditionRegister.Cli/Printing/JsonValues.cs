@@ -45,6 +45,19 @@ internal static class JsonValues
             json.WriteString(name, PricesShown.Amount(minorUnits, currency));
         }
 
+        /// <summary>Hundredths of a unit as a number with a point, or null.</summary>
+        public void Hundredths(string name, long? hundredths)
+        {
+            if (hundredths is { } known)
+            {
+                json.WriteNumber(name, known / 100m);
+            }
+            else
+            {
+                json.WriteNull(name);
+            }
+        }
+
         public void Millimetres(string name, long? micrometres)
         {
             if (micrometres is { } known)

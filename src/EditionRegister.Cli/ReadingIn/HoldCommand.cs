@@ -17,7 +17,7 @@ internal static class HoldCommand
         var with = Opt.Text("--with", "WHO", "Who has it.");
         var owner = Opt.Text("--owner", "WHO", "Whose it is. Else nobody knows.");
         var year = Opt.Date("--year", "When it was made.");
-        var technique = Opt.Text("--technique", "TEXT", "The technique, in words.");
+        var technique = Opt.Technique("The technique, in words.");
         var signed = Opt.Word("--signed", ["yes", "no", "unknown"], "Whether it is signed by hand. Else unknown.");
         var note = Opt.Text("--note", "TEXT", "Anything else.");
         CommandWithExample command = new("hold", "Records one impression of somebody else's edition that is here, with its work and its maker in the same go.", "edreg hold --title \"Weir\" --maker \"Ada Brandt\" --number 14/75 --total 83 --place \"Drawer 3\"")

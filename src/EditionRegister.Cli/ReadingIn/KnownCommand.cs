@@ -22,7 +22,7 @@ internal static class KnownCommand
         var with = Opt.Text("--with", "WHO", "Somebody has them.");
         var nowhere = Opt.Flag("--place-unknown", "They are there, and nobody knows where.");
         var owner = Opt.Text("--owner", "WHO", "Whose they are. Else the maker's.");
-        var paper = Opt.Text("--paper", "TEXT", "What they are printed on.");
+        var paper = Opt.Paper("--paper", "What they are printed on.");
         var signed = Opt.Word("--signed", ["yes", "no", "unknown"], "Whether they are signed by hand. Else unknown.");
         var note = Opt.Text("--note", "TEXT", "Anything else.");
         CommandWithExample command = new("known", "Records what is known of an old edition of yours, stretch by stretch: numbers sold before the register, and sheets that are still there. It may be repeated.", "edreg known 3 --size 30 --numbers 1-14 --sold")

@@ -1,3 +1,4 @@
+using EditionRegister.Domain.Sizes;
 using System.CommandLine;
 using EditionRegister.Domain;
 using EditionRegister.Domain.Documents;
@@ -19,7 +20,8 @@ internal static class NewCommand
         Option<string?> currency = new("--currency") { HelpName = "CODE", Description = "Used where a price names no currency, in three letters. Else EUR.", CustomParser = Given.One<string?>(CurrencyOption.TryRead!, CurrencyOption.Form) };
         var page = Opt.Word("--page", Pages, "Paper for certificates and lists. Else A4.");
         var units = Opt.Word("--units", ["mm", "in"], "How sizes are shown on documents. Else mm.");
-        CommandWithExample command = new("new", "Makes an empty register in a folder of its own.", "edreg new studio --name \"Studio Tolland\" --currency EUR") { folder, name, url, currency, page, units };
+        var writing = SettingsOptions.SizeWriting("How sizes are written for people. Else measured.");
+        CommandWithExample command = new("new", "Makes an empty register in a folder of its own.", "edreg new studio --name \"Studio Tolland\" --currency EUR") { folder, name, url, currency, page, units, writing };
 
         command.SetAction(line => Make(context, line.GetRequiredValue(folder), path => new RegisterSettings
         {
@@ -28,6 +30,7 @@ internal static class NewCommand
             Currency = line.GetValue(currency) ?? "EUR",
             Page = PageSize.Of(line.GetValue(page)) ?? PageSize.A4,
             Units = line.GetValue(units) ?? "mm",
+            SizeWriting = SizeWriting.Of(line.GetValue(writing)) ?? SizeWriting.Measured,
         }));
 
         return command;

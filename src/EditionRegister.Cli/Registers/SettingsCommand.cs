@@ -45,6 +45,7 @@ internal static class SettingsCommand
         json.WriteString("page", settings.Page.Word);
         json.WriteString("currency", settings.Currency);
         json.WriteString("units", settings.Units);
+        json.WriteString("size_writing", settings.SizeWriting.Word);
         json.Whole("writer", settings.By);
         json.WriteNumber("printer_right_mm", settings.PrinterOffset.Right);
         json.WriteNumber("printer_down_mm", settings.PrinterOffset.Down);

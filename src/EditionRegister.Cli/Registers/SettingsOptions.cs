@@ -9,12 +9,14 @@ namespace EditionRegister.Cli;
 internal sealed class SettingsOptions
 {
     private static readonly string[] Pages = [.. PageSize.All.Select(page => page.Word)];
+    private static readonly string[] Writings = [.. Domain.Sizes.SizeWriting.All.Select(writing => writing.Word)];
 
     private readonly Option<string?> _name = Opt.Text("--name", "NAME", "What the register is called.");
     private readonly Option<string?> _writer = Opt.Text("--writer", "WHO", "Who writes in this register: a name or number of the address book.");
     private readonly Option<bool> _noWriter = Opt.Flag("--no-writer", "Nobody is named as the one who writes.");
     private readonly Option<string?> _currency = new("--currency") { HelpName = "CODE", Description = "Used where a price names no currency, in three letters. Prices that stand are left as they are.", CustomParser = Given.One<string?>(CurrencyOption.TryRead!, CurrencyOption.Form) };
     private readonly Option<string?> _units = Opt.Word("--units", ["mm", "in"], "How sizes are shown on documents.");
+    private readonly Option<string?> _writing = SizeWriting("How sizes are written for people: as measured, or rounded in cm and inches as rules for cataloguing have it.");
     private readonly Option<string?> _page = Opt.Word("--page", Pages, "Paper for certificates and lists.");
     private readonly Option<string?> _url = BaseUrl("Put before /CODE in the links that QR codes hold.");
     private readonly Option<bool> _noUrl = Opt.Flag("--no-base-url", "Print no QR codes.");
@@ -23,7 +25,7 @@ internal sealed class SettingsOptions
 
     public void AddTo(Command command)
     {
-        foreach (var option in new Option[] { _name, _writer, _noWriter, _currency, _units, _page, _url, _noUrl, _right, _down })
+        foreach (var option in new Option[] { _name, _writer, _noWriter, _currency, _units, _writing, _page, _url, _noUrl, _right, _down })
         {
             command.Add(option);
         }
@@ -35,6 +37,7 @@ internal sealed class SettingsOptions
         Writer = line.GetValue(_noWriter) ? "" : line.GetValue(_writer),
         Currency = line.GetValue(_currency),
         Units = line.GetValue(_units),
+        SizeWriting = Domain.Sizes.SizeWriting.Of(line.GetValue(_writing)),
         Page = PageSize.Of(line.GetValue(_page)),
         BaseUrl = line.GetValue(_noUrl) ? "" : line.GetValue(_url),
         PrinterRight = line.GetValue(_right),
@@ -47,6 +50,8 @@ internal sealed class SettingsOptions
         Description = description,
         CustomParser = Given.One<string?>(TryReadUrl, LinkAddress.Form),
     };
+
+    public static Option<string?> SizeWriting(string description) => Opt.Word("--size-writing", Writings, description);
 
     private static Option<double?> Offset(string name, string description) => new(name)
     {

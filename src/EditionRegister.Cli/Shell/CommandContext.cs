@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Globalization;
 using EditionRegister.Domain.Dates;
 using EditionRegister.Domain.Text;
+using EditionRegister.Domain.Works;
 using EditionRegister.Store;
 using EditionRegister.UseCases;
 using EditionRegister.UseCases.People;
@@ -11,6 +12,8 @@ namespace EditionRegister.Cli;
 /// <summary>What every command is given: the machine, where to write, the options all commands share.</summary>
 internal sealed class CommandContext(AppServices services, TextWriter output, TextWriter error)
 {
+    private Register? _opened;
+
     public AppServices Services { get; } = services;
 
     public TextWriter Output { get; } = output;
@@ -24,6 +27,9 @@ internal sealed class CommandContext(AppServices services, TextWriter output, Te
 
     /// <summary>The register's folder once a command has asked for it; its log takes the trace of a bug.</summary>
     public string? KnownRegister { get; private set; }
+
+    /// <summary>The words of the register that a command has opened; none before.</summary>
+    public OwnWords OwnWords() => _opened?.LookAround.OwnWords() ?? Domain.Works.OwnWords.None;
 
     /// <summary>Where this command prints its results.</summary>
     public Printer Printer() => new(Output, IsJson);
@@ -39,7 +45,7 @@ internal sealed class CommandContext(AppServices services, TextWriter output, Te
     /// <exception cref="Domain.RefusedException">It is not there, cannot be opened, or does not know the person named by --by.</exception>
     public Register Open(ParseResult line)
     {
-        var register = Register.Open(new RegisterFolder(RegisterFolder(line)), Surroundings(), By(line));
+        var register = _opened = Register.Open(new RegisterFolder(RegisterFolder(line)), Surroundings(), By(line));
 
         return By(line) is { } by && register.LookAround.Book().Person(by) is null ? throw PeopleRefusals.NotFound(Counted.Figure(by)) : register;
     }

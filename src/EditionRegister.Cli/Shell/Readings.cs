@@ -2,7 +2,6 @@ using System.CommandLine;
 using System.CommandLine.Parsing;
 using EditionRegister.Domain.Reading.Inscriptions;
 using EditionRegister.Domain.Text;
-using EditionRegister.Domain.Works;
 
 namespace EditionRegister.Cli;
 
@@ -17,11 +16,9 @@ internal static class Readings
             return;
         }
 
-        Lazy<OwnWords> own = new(() => context.Open(line).LookAround.OwnWords());
-
         foreach (var given in line.CommandResult.Children.OfType<OptionResult>().Where(given => !given.Implicit))
         {
-            foreach (var (text, read) in given.Option is IReadOption option ? option.Readings(given, () => own.Value) : [])
+            foreach (var (text, read) in given.Option is IReadOption option ? option.Readings(given, context.OwnWords) : [])
             {
                 context.Output.WriteLine(SafeText.Show($"{given.Option.Name} “{text}” was {(IsNotRead(read) ? read : $"read as {read}")}."));
             }

@@ -3,6 +3,9 @@ using EditionRegister.Domain.Dates;
 using EditionRegister.Domain.Editions;
 using EditionRegister.Domain.Numbers;
 using EditionRegister.Domain.Reading.Inscriptions;
+using EditionRegister.Domain.Reading.Papers;
+using EditionRegister.Domain.Reading.Sizes;
+using EditionRegister.Domain.Reading.Techniques;
 using EditionRegister.Domain.Sizes;
 using EditionRegister.Domain.Works;
 
@@ -63,19 +66,35 @@ internal static class Opt
         {
             HelpName = "DATE",
             Description = description,
-            CustomParser = Given.One<RecordedDate?>(RecordedDate.TryRead, $"a date such as {RecordedDate.Form}"),
+            CustomParser = Given.One<RecordedDate?>(RecordedDate.TryRead, $"a date such as {RecordedDate.Form}", RecordedDate.WhyNot),
         };
 
-    public static Option<Size?> Size(string name, string description) => new(name)
+    /// <summary>A size in millimetres, or in words that are kept as written and read.</summary>
+    /// <param name="name">The option.</param>
+    /// <param name="part">What it is the size of.</param>
+    /// <param name="description">One line.</param>
+    public static Option<RecordedSize?> Size(string name, SizePart part, string description) => new ReadOption<RecordedSize?>(name, size => size?.InOtherWords)
     {
         HelpName = "SIZE",
         Description = description,
-        CustomParser = Given.One<Size?>(Domain.Sizes.Size.TryParseMillimetres, $"a size such as {Domain.Sizes.Size.Form}"),
+        CustomParser = Given.Explained<RecordedSize>((string text, out RecordedSize? size, out string? whyNot) => RecordedSize.TryRead(text, part, out size, out whyNot)),
+    };
+
+    /// <summary>A paper in words that are kept as written and read.</summary>
+    public static Option<string?> Paper(string name, string description) => new ReadOption<string?>(name, PaperAsRead.Of)
+    {
+        HelpName = "TEXT", Description = description, CustomParser = Given.One<string?>(TextValue.TryRead!, TextValue.Form),
     };
 
     /// <summary>One of a closed list of words.</summary>
     public static Option<string?> Word(string name, IReadOnlyList<string> words, string description) =>
         new(name) { HelpName = string.Join('|', words), Description = description, CustomParser = Given.One<string?>(WordValue.In(words), WordValue.Form(words)) };
+
+    /// <summary>How something is printed, in words that are kept as written and read.</summary>
+    public static Option<string?> Technique(string description) => new ReadOption<string?>("--technique", (text, own) => TechniqueAsRead.Of(text, own().Techniques))
+    {
+        HelpName = "TEXT", Description = description, CustomParser = Given.One<string?>(TextValue.TryRead!, TextValue.Form),
+    };
 
     public static Option<bool> Flag(string name, string description) => new(name) { Description = description };
 

@@ -15,9 +15,14 @@ internal interface IReadOption
 
 /// <summary>An option whose value may be written in words.</summary>
 /// <param name="name">The option.</param>
-/// <param name="inOtherWords">How a value was read; null where it says it plainly itself.</param>
-internal sealed class ReadOption<T>(string name, Func<T?, string?> inOtherWords) : Option<T>(name), IReadOption
+/// <param name="inOtherWords">How a value was read, with the register's own words; null where it says it plainly itself.</param>
+internal sealed class ReadOption<T>(string name, Func<T?, Func<OwnWords>, string?> inOtherWords) : Option<T>(name), IReadOption
 {
+    public ReadOption(string name, Func<T?, string?> inOtherWords)
+        : this(name, (value, _) => inOtherWords(value))
+    {
+    }
+
     public IEnumerable<(string Text, string ReadAs)> Readings(OptionResult given, Func<OwnWords> own) =>
-        inOtherWords(given.GetValueOrDefault<T>()) is { } read ? [(string.Join(' ', given.Tokens.Select(token => token.Value)), read)] : [];
+        inOtherWords(given.GetValueOrDefault<T>(), own) is { } read ? [(string.Join(' ', given.Tokens.Select(token => token.Value)), read)] : [];
 }

@@ -35,5 +35,32 @@ internal static class RunJson
         json.Millimetres("image_width_mm", run.ImageWidth);
         json.Millimetres("sheet_height_mm", run.SheetHeight);
         json.Millimetres("sheet_width_mm", run.SheetWidth);
+        json.WriteString("image_written", run.ImageWritten);
+        json.WriteString("sheet_written", run.SheetWritten);
+        Paper(json, run.PaperRead);
+    }
+
+    /// <summary>What was read of the paper's words, or null.</summary>
+    private static void Paper(Utf8JsonWriter json, PaperOnRecord? paper)
+    {
+        if (paper is null)
+        {
+            json.WriteNull("paper_read");
+
+            return;
+        }
+
+        json.WriteStartObject("paper_read");
+        json.WriteString("name", paper.Name);
+        json.WriteString("maker", paper.Maker);
+        json.Hundredths("grams_per_square_metre", paper.Grammage);
+        json.Hundredths("pounds", paper.Pounds);
+        json.Millimetres("basis_height_mm", paper.BasisHeight);
+        json.Millimetres("basis_width_mm", paper.BasisWidth);
+        json.Millimetres("sheet_height_mm", paper.Height);
+        json.Millimetres("sheet_width_mm", paper.Width);
+        json.WriteString("edges", paper.Edges);
+        json.WriteString("lot", paper.Lot);
+        json.WriteEndObject();
     }
 }

@@ -45,6 +45,8 @@ internal sealed class RunOptions
             ImageWidth = measures.ImageWidth,
             SheetHeight = measures.SheetHeight,
             SheetWidth = measures.SheetWidth,
+            ImageWritten = measures.ImageWritten,
+            SheetWritten = measures.SheetWritten,
             CutInto = measures.CutInto,
             MadeOf = measures.MadeOf,
             Ready = measures.Ready ?? RecordedDate.None,

@@ -15,7 +15,7 @@ internal static class WorkAddCommand
         var makers = Opt.Texts("--maker", "WHO", "Who made it: a name or number of the address book.");
         var makerUnknown = Opt.Flag("--maker-unknown", "Nobody knows who made it.");
         var year = Opt.Date("--year", "When the image was made.");
-        var technique = Opt.Text("--technique", "TEXT", "How it is printed, in words: linocut.");
+        var technique = Opt.Technique("How it is printed, in words: linocut.");
         var note = Opt.Text("--note", "TEXT", "Anything else.");
         ContributorOptions contributors = new();
         CommandWithExample command = new("add", "Records a work: its title, its makers, and who else had a part in it.", "edreg work add --title Harbour --maker \"Mira Tolland\" --year 2026 --technique linocut")

@@ -10,7 +10,7 @@ internal static class WorkEditCommand
         var id = Arg.Id("WORK", "The number of the work.");
         var title = Opt.Text("--title", "TITLE", "The title, put right.");
         var year = Opt.Date("--year", "The year, put right.");
-        var technique = Opt.Text("--technique", "TEXT", "The technique, put right.");
+        var technique = Opt.Technique("The technique, put right.");
         var seen = Opt.Id("--seen", "an entry", "The entry that had last written the work when you looked at it; a change made since is then refused.");
         CommandWithExample command = new("edit", "Puts right what the record says of a work.", "edreg work edit 3 --title \"Harbour, Morning\" --seen 12") { id, title, year, technique, seen };
 

@@ -14,7 +14,7 @@ internal static class WorkJson
         json.WriteString("title_state", work.TitleState);
         json.Texts("makers", work.Makers.Select(maker => maker.FullName));
         json.Date("year", work.Year);
-        json.WriteString("technique", work.Technique);
+        TechniqueJson.Write(json, work);
     }
 
     public static void Write(Utf8JsonWriter json, Work work)

@@ -12,7 +12,7 @@ internal static class WorkOverCommand
         var code = Arg.Code("The sheet left out.");
         var title = Opt.Text("--title", "TEXT", "The title of the work that came of it.");
         var untitled = Opt.Flag("--untitled", "It has no title.");
-        var technique = Opt.Text("--technique", "TEXT", "Its technique. Else that of the print, worked over by hand.");
+        var technique = Opt.Technique("Its technique. Else that of the print, worked over by hand.");
         var maker = Opt.Texts("--maker", "WHO", "Who worked it over: a name or number of the address book. Else the makers of the print.");
         var date = Opt.Date("--date", "When. Else today.");
         var note = Opt.Text("--note", "TEXT", "Anything else.");

@@ -1,5 +1,6 @@
 using EditionRegister.Domain.Editions;
 using EditionRegister.Domain.Sets;
+using EditionRegister.Domain.Sizes;
 using EditionRegister.Domain.Works;
 
 namespace EditionRegister.Cli;
@@ -12,13 +13,13 @@ internal static class WorkPage
     private static readonly Column[] PassColumns = [new("pass", IsRight: true), new("done"), new("what"), new("sheets")];
     private static readonly Column[] EditionColumns = [new("edition", IsRight: true), new("kind"), new("whose"), new("declared"), new("closed"), new("numberings")];
 
-    public static void Print(Printer printer, Work work, string units)
+    public static void Print(Printer printer, Work work, SizeStyle sizes)
     {
         printer.Line($"Work {Counted.Figure(work.Id)}: {Called.Work(work)}");
         printer.Line();
         printer.Facts([.. Head(work)]);
         printer.Section("Printed from:", MatrixColumns, [.. work.Matrices.Select(Row)]);
-        printer.Section("Print runs:", RunColumns, [.. work.Runs.Select(run => Row(work, run, units))]);
+        printer.Section("Print runs:", RunColumns, [.. work.Runs.Select(run => Row(work, run, sizes))]);
 
         foreach (var run in work.Runs.Where(run => run.Passes.Count > 0))
         {
@@ -34,8 +35,9 @@ internal static class WorkPage
         .. from role in work.Roles
            where role.Role != Role.Maker.Word
            select (Capital(Role.Of(role.Role)?.Name ?? role.Role), (string?)work.Book.NameOf(role.Person)),
-        ("Year", work.Year.ToString()),
+        ("Year", work.Year.InOtherWords is { } read ? $"{work.Year} ({read})" : work.Year.ToString()),
         ("Technique", work.Technique ?? "not known"),
+        ("Read as", work.TechniqueRead),
         ("Worked over from", ImpressionFacts.WorkedOver(work)),
         ("Worked over into", WorkedInto(work)),
         ("Set", work.Set is { } set ? $"{SetForm.NameOf(set.Form)} of {Counted.Of(set.Parts.Count, "part")}, {SetsSaid.SignedOn(set.SignedOn)}" : null),
@@ -60,10 +62,10 @@ internal static class WorkPage
         Counted.Figure(matrix.Id), matrix.Called, matrix.Part ?? "", matrix.ShownCode ?? "", matrix.Material ?? "", matrix.Reduction, matrix.Made.ToString(), string.Join(", ", matrix.States.Select(state => state.Name)), Called.Plain(matrix.Fate), matrix.FateDate.Text ?? "", matrix.FateNote ?? "",
     ];
 
-    private static string[] Row(Work work, PrintRun run, string units) =>
+    private static string[] Row(Work work, PrintRun run, SizeStyle sizes) =>
     [
         Counted.Figure(run.Ordinal), run.Purpose, run.Printed.ToString(), run.Paper ?? "", run.State ?? "",
-        SizesShown.Show(run.ImageHeight, run.ImageWidth, units) ?? "", SizesShown.Show(run.SheetHeight, run.SheetWidth, units) ?? "", RunBalance.Of(work, run),
+        SizesShown.Show(run.ImageHeight, run.ImageWidth, sizes) ?? "", SizesShown.Show(run.SheetHeight, run.SheetWidth, sizes) ?? "", RunBalance.Of(work, run),
     ];
 
     private static string[] Row(Edition edition) =>

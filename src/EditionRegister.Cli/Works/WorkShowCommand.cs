@@ -14,7 +14,7 @@ internal static class WorkShowCommand
         {
             var work = register.LookAround.Work(line.GetValue(id)!.Value);
             printer.Show(
-                text: () => WorkPage.Print(printer, work, register.Settings.Units),
+                text: () => WorkPage.Print(printer, work, register.Settings.Sizes),
                 json: json => WorkJson.Write(json, work));
         }));
 

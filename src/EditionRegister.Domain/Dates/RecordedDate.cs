@@ -15,7 +15,7 @@ public sealed record RecordedDate(string? Text, string? EarliestText, string? La
     public string? ReadAs { get; init; }
 
     /// <summary>How the words of the text were read, for a person to see: "about 1926: 1921 to 1931"; null where there was nothing to read into it.</summary>
-    public string? InOtherWords => ReadAs is null ? null : DateAsRead.Of(this);
+    public string? InOtherWords => Text is { } text && DateReader.Read(text) is { } read && (ReadAs is not null || read.Doubt is not null) ? ReadDateInWords.Of(read, text) : null;
 
     public bool IsKnown => Text is not null;
 
@@ -38,23 +38,30 @@ public sealed record RecordedDate(string? Text, string? EarliestText, string? La
 
         // About so and so is as wide in EDTF as in words.
         read = Edtf.TryParse(written, out var edtf) && !written.AsSpan().ContainsAny('~', '%') ? Of(edtf.Text, edtf.Earliest, edtf.Latest)
-            : DateReader.Read(written) is { } words ? OfWords(written, words)
+            : DateReader.Read(written) is { } words && !IsSlip(words) ? OfWords(written, words)
             : null;
 
         return read is not null;
     }
+
+    /// <summary>Why a text is not taken for a date, in a sentence; null where nothing in it looks like one.</summary>
+    public static string? WhyNot(string? text) => DateReader.Read(text) switch
+    {
+        { Doubt: DateDoubts.NoSuchDay } => "There is no such day.",
+        { Doubt: DateDoubts.NoCentury } => DateUnread.ShortYear,
+        _ => DateUnread.Why(text),
+    };
 
     /// <summary>Sure only when both bounds are known; two dates that may overlap are no conflict.</summary>
     public bool SurelyBefore(RecordedDate other) => Latest is { } latest && other.Earliest is { } earliest && latest < earliest;
 
     public override string ToString() => Text ?? "date not known";
 
+    // A catalogue's slip is read as far as it goes; somebody who types is asked, since a refusal may rest on the day.
+    private static bool IsSlip(ReadDate words) => words.Doubt is DateDoubts.NoSuchDay or DateDoubts.NoCentury;
+
     private static RecordedDate OfWords(string written, ReadDate words) =>
-        Of(written, FirstDay(words.Earliest), LastDay(words.Latest)) with { ReadAs = words.Edtf == written ? null : words.Edtf };
-
-    private static DateOnly? FirstDay(int? year) => year is >= 1 and <= 9999 ? new DateOnly(year.Value, 1, 1) : null;
-
-    private static DateOnly? LastDay(int? year) => year is >= 1 and <= 9999 ? new DateOnly(year.Value, 12, 31) : null;
+        Of(written, words.EarliestDay, words.LatestDay) with { ReadAs = words.Edtf == written ? null : words.Edtf };
 
     private static string Iso(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 }

@@ -17,7 +17,7 @@ public static class CertificateComposer
         // Serial, issue and predecessor are lines too, so that their labels are frozen with the rest.
         IEnumerable<CertificateFact> facts =
         [
-            .. CertificateFacts.Of(work, impression, terms.Units),
+            .. CertificateFacts.Of(work, impression, terms.Sizes),
             new("serial", terms.Serial),
             new("issued", CertificateFacts.Date(RecordedDate.Read(terms.Issued))),
             .. terms.Supersedes is { } supersedes ? [new CertificateFact("supersedes", supersedes)] : Array.Empty<CertificateFact>(),

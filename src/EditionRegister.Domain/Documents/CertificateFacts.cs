@@ -2,6 +2,7 @@ using EditionRegister.Domain.Dates;
 using EditionRegister.Domain.Editions;
 using EditionRegister.Domain.Impressions;
 using EditionRegister.Domain.People;
+using EditionRegister.Domain.Sizes;
 using EditionRegister.Domain.Works;
 
 namespace EditionRegister.Domain.Documents;
@@ -25,12 +26,12 @@ public static class CertificateFacts
     /// <summary>In reading order. Keys are permanent.</summary>
     /// <param name="work">The work whole.</param>
     /// <param name="impression">One of its impressions.</param>
-    /// <param name="units">"mm" or "in".</param>
-    /// <exception cref="ArgumentException">Other units.</exception>
-    public static IReadOnlyList<CertificateFact> Of(Work work, Impression impression, string units)
+    /// <param name="sizes">How sizes are written.</param>
+    public static IReadOnlyList<CertificateFact> Of(Work work, Impression impression, SizeStyle sizes)
     {
         ArgumentNullException.ThrowIfNull(work);
         ArgumentNullException.ThrowIfNull(impression);
+        ArgumentNullException.ThrowIfNull(sizes);
 
         var run = work.RunOf(impression);
         var edition = work.EditionOf(impression);
@@ -43,8 +44,7 @@ public static class CertificateFacts
             new("printed", Date(run?.Printed)),
             new("technique", Known(work.Technique)),
             new("paper", Known(run?.Paper)),
-            new("image-size", SizeText.OnCertificate(run?.ImageHeight, run?.ImageWidth, units)),
-            new("sheet-size", SizeText.OnCertificate(run?.SheetHeight, run?.SheetWidth, units)),
+            .. OfSizes(run, sizes),
             new("number", NumberOf(work, impression)),
             .. Perhaps("numbering", work.NumberingOf(impression)?.Name),
             .. CertificateAlterations.Of(impression),
@@ -64,6 +64,13 @@ public static class CertificateFacts
             new("code", impression.ShownCode),
         ];
     }
+
+    /// <summary>The only facts that are worded otherwise where a register writes sizes otherwise.</summary>
+    internal static IEnumerable<CertificateFact> OfSizes(PrintRun? run, SizeStyle sizes) =>
+    [
+        new("image-size", SizeText.OnCertificate(run?.ImageHeight, run?.ImageWidth, sizes)),
+        new("sheet-size", SizeText.OnCertificate(run?.SheetHeight, run?.SheetWidth, sizes)),
+    ];
 
     /// <summary>What is disclosed of the edition where it is so: its rank, printing on demand, several runs, that it is short.</summary>
     internal static IEnumerable<CertificateFact> OfTheEdition(Work work, Edition? edition) => edition is null ? [] :

@@ -1,3 +1,5 @@
+using EditionRegister.Domain.Sizes;
+
 namespace EditionRegister.Domain.Documents;
 
 /// <summary>What a certificate says that is no fact of the sheet: its wording, page and link, its serial and its day.</summary>
@@ -33,8 +35,8 @@ public sealed record CertificateTerms
     /// <summary>Date of issue, ISO 8601.</summary>
     public required string Issued { get; init; }
 
-    /// <summary>"mm" or "in".</summary>
-    public required string Units { get; init; }
+    /// <summary>How sizes are written.</summary>
+    public required SizeStyle Sizes { get; init; }
 
     /// <summary>The serial of the certificate this one takes the place of, or null.</summary>
     public string? Supersedes { get; init; }

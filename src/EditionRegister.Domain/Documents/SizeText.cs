@@ -10,9 +10,9 @@ internal static class SizeText
     public static Size? Of(long? height, long? width) => LengthOf(height) is { } high && LengthOf(width) is { } wide ? new Size(high, wide) : null;
 
     // Height first, as cataloguers have it (CCO); a buyer is told so.
-    public static string OnCertificate(long? height, long? width, string units) =>
-        Of(height, width) is { } size ? $"{size.Show(units)} (height × width)"
-        : LengthOf(height) is { } high ? $"height {high.Show(units)}, width {CertificateFacts.NotKnown}"
-        : LengthOf(width) is { } wide ? $"width {wide.Show(units)}, height {CertificateFacts.NotKnown}"
+    public static string OnCertificate(long? height, long? width, SizeStyle sizes) =>
+        Of(height, width) is { } size ? $"{sizes.Show(size)}{(sizes.HasBrackets ? ", height × width" : " (height × width)")}"
+        : LengthOf(height) is { } high ? $"height {sizes.Show(high)}, width {CertificateFacts.NotKnown}"
+        : LengthOf(width) is { } wide ? $"width {sizes.Show(wide)}, height {CertificateFacts.NotKnown}"
         : CertificateFacts.NotKnown;
 }

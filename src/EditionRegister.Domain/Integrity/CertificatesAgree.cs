@@ -1,5 +1,6 @@
 using EditionRegister.Domain.Documents;
 using EditionRegister.Domain.Impressions;
+using EditionRegister.Domain.Sizes;
 using EditionRegister.Domain.Works;
 
 namespace EditionRegister.Domain.Integrity;
@@ -54,8 +55,9 @@ public sealed class CertificatesAgree : IRule
 
     private IEnumerable<Finding> Differences(Work work, Impression sheet, IssuedDocument document, CertificateStatement statement)
     {
-        // Which units it was issued in is not a fact of the sheet.
-        var today = CertificateFacts.Of(work, sheet, "mm").Concat(CertificateFacts.Of(work, sheet, "in")).ToLookup(fact => fact.Key, fact => fact.Value);
+        // How sizes were written when it was issued is not a fact of the sheet.
+        var today = CertificateFacts.Of(work, sheet, SizeStyle.Millimetres)
+            .Concat(SizeStyle.All.Skip(1).SelectMany(sizes => CertificateFacts.OfSizes(work.RunOf(sheet), sizes))).ToLookup(fact => fact.Key, fact => fact.Value);
 
         return from line in statement.Lines
                where IsOtherwise(line, today)

@@ -8,6 +8,9 @@ internal static class InWords
 {
     public static string Figure(long number) => number.ToString(CultureInfo.InvariantCulture);
 
+    /// <summary>Millimetres to a tenth.</summary>
+    public static string Millimetres(long micrometres) => Math.Round(micrometres / 1_000m, 1).ToString("0.#", CultureInfo.InvariantCulture);
+
     public static string Count(long number, string one, string many) => $"{Figure(number)} {(number == 1 ? one : many)}";
 
     /// <summary>a, b and c.</summary>

@@ -30,6 +30,7 @@ public static class Rules
         new StockTakesAgree(),
         new ConditionsAreKnownWhenLent(),
         new DamageOnTheWayIsTakenUp(),
+        new SizesAgree(),
         new ValuesAreReadable(),
     ];
 }

@@ -14,6 +14,9 @@ public static class WordRefusals
     public static RefusedException NameMissing() =>
         new("word-name-missing", "A word of the register's own needs a name of at most 40 characters, as screens and papers say it. Nothing was changed. Give it with --name.");
 
+    public static RefusedException NoThesaurusId(string id) =>
+        new("technique-id-unfit", $"“{id}” is no id of the Getty Art & Architecture Thesaurus: these are figures alone, as in 300041365. Nothing was changed. Look it up there by its label, or leave it out.");
+
     public static RefusedException MarkUnfit(string mark) =>
         new("kind-mark-unfit", $"“{mark}” cannot be the mark of a kind. Nothing was changed. A mark is {OwnMark.Form}, at most 24 characters.");
 

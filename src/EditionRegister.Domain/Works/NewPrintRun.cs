@@ -37,6 +37,12 @@ public sealed record NewPrintRun
 
     public long? SheetWidth { get; init; }
 
+    /// <summary>The size of the image in the words it was given in, where these are more than plain millimetres.</summary>
+    public string? ImageWritten { get; init; }
+
+    /// <summary>The size of the sheet in the words it was given in, where these are more than plain millimetres.</summary>
+    public string? SheetWritten { get; init; }
+
     public string? Note { get; init; }
 
     /// <summary>Impressions that one printed sheet is cut into; null is one.</summary>
@@ -70,10 +76,12 @@ public sealed record NewPrintRun
         var run = deed.NewId("print_run");
         deed.Set("print_run", run,
             ("work", work.Id), ("ordinal", work.Runs.Count == 0 ? 1 : work.Runs.Max(known => known.Ordinal) + 1),
-            ("purpose", Purpose), ("paper", Paper), ("state", State),
+            ("purpose", Purpose), ("state", State),
             ("started", Started), ("spoiled", Spoiled), ("unused", Unused), ("held_out", HeldOut),
             ("image_height", ImageHeight), ("image_width", ImageWidth), ("sheet_height", SheetHeight), ("sheet_width", SheetWidth), ("note", Note),
             ("cut_into", CutInto), ("made_of", MadeOf), ("posthumous", Posthumous), ("cancellation_proof", IsCancellationProof ? "yes" : null));
+        deed.SetPaper(run, Paper);
+        deed.SetWrittenSizes(run, ImageWritten, SheetWritten);
         deed.SetDate("print_run", run, "printed", Printed);
         deed.SetDate("print_run", run, "ready", Ready);
 

@@ -22,8 +22,11 @@ public sealed record NewWork
 
     public string? Note { get; init; }
 
+    /// <param name="id">Its row.</param>
+    /// <param name="own">The register's own words, for what is read in the technique.</param>
+    /// <param name="deed">Where the facts go.</param>
     /// <exception cref="RefusedException">title-missing or maker-missing.</exception>
-    public void Record(long id, Deed deed)
+    public void Record(long id, OwnWords own, Deed deed)
     {
         if (string.IsNullOrWhiteSpace(Title) && !Untitled && !TitleUnknown)
         {
@@ -39,7 +42,8 @@ public sealed record NewWork
             ("title", Untitled || TitleUnknown ? null : Title!.Trim()),
             ("title_state", Untitled ? "untitled" : TitleUnknown ? "unknown" : "given"),
             ("maker_state", Makers.Count == 0 ? "unknown" : "named"),
-            ("technique", Technique), ("note", Note));
+            ("note", Note));
+        deed.SetTechnique(id, Technique, before: [], own.Techniques);
         deed.SetDate("work", id, "year", Year);
 
         for (var i = 0; i < Makers.Count; i++)

@@ -1,6 +1,7 @@
 using EditionRegister.Domain.Conditions;
 using EditionRegister.Domain.Impressions;
 using EditionRegister.Domain.Numbers;
+using EditionRegister.Domain.Reading.Techniques;
 
 namespace EditionRegister.Domain.Works;
 
@@ -10,6 +11,9 @@ public sealed record OwnWords(IReadOnlyList<NumberingKind> Kinds, IReadOnlyList<
     /// <summary>For what can be the matter with a sheet; read only where there are condition reports.</summary>
     public IReadOnlyList<ConditionTerm> Terms { get; init; } = [];
 
+    /// <summary>Techniques that are not in the list every register knows.</summary>
+    public IReadOnlyList<Technique> Techniques { get; init; } = [];
+
     public static OwnWords None { get; } = new([], []);
 
     /// <summary>The kinds every register knows and then its own, as lists show them.</summary>
@@ -17,6 +21,12 @@ public sealed record OwnWords(IReadOnlyList<NumberingKind> Kinds, IReadOnlyList<
 
     /// <summary>The faults every register knows and then its own, as lists show them.</summary>
     public IReadOnlyList<Fault> AllFaults { get; } = Faults.Count == 0 ? Fault.All : [.. Fault.All, .. Faults];
+
+    /// <summary>The techniques every register knows and then its own, as lists show them.</summary>
+    public IReadOnlyList<Technique> AllTechniques => Techniques.Count == 0 ? Technique.All : [.. Technique.All, .. Techniques];
+
+    /// <summary>The technique of that word, the register's own or one that every register knows; else null.</summary>
+    public Technique? TechniqueOf(string word) => Technique.Find(word) ?? Techniques.FirstOrDefault(technique => technique.Word == word);
 
     /// <summary>The kind of that word, the register's own or one that every register knows; else null.</summary>
     public NumberingKind? Kind(string? word) => NumberingKind.TryFind(word, out var known) ? known : Kinds.FirstOrDefault(kind => kind.Word == word);

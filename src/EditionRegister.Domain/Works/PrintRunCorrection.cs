@@ -28,6 +28,12 @@ public sealed record PrintRunCorrection
 
     public long? SheetWidth { get; init; }
 
+    /// <summary>The size of the image in the words it was given in; null where it is plain millimetres.</summary>
+    public string? ImageWritten { get; init; }
+
+    /// <summary>The size of the sheet in the words it was given in; null where it is plain millimetres.</summary>
+    public string? SheetWritten { get; init; }
+
     public string? Note { get; init; }
 
     /// <summary>Impressions that one printed sheet is cut into.</summary>
@@ -55,10 +61,18 @@ public sealed record PrintRunCorrection
             throw WorkRefusals.CancellationProofIsProofing();
         }
 
-        foreach (var (fact, value) in Changes().Where(change => change.Fact is not ("printed" or "ready")))
+        foreach (var (fact, value) in Changes().Where(change => change.Fact is not ("printed" or "ready" or "paper" or "image_written" or "sheet_written")))
         {
             deed.Set("print_run", run.Id, (fact, value));
         }
+
+        if (Paper is not null)
+        {
+            deed.SetPaper(run.Id, Paper);
+        }
+
+        // A size that is put right is put right with its words.
+        deed.SetWrittenSizes(run.Id, Written(ImageHeight ?? ImageWidth, ImageWritten, run.ImageWritten), Written(SheetHeight ?? SheetWidth, SheetWritten, run.SheetWritten));
 
         if (Printed is not null)
         {
@@ -76,8 +90,10 @@ public sealed record PrintRunCorrection
     {
         ("paper", Paper), ("state", State), ("printed", Printed?.Text), ("started", Started), ("spoiled", Spoiled), ("unused", Unused), ("held_out", HeldOut),
         ("image_height", ImageHeight), ("image_width", ImageWidth), ("sheet_height", SheetHeight), ("sheet_width", SheetWidth), ("note", Note),
-        ("cut_into", CutInto), ("made_of", MadeOf), ("ready", Ready?.Text), ("posthumous", Posthumous), ("cancellation_proof", CancellationProof),
+        ("image_written", ImageWritten), ("sheet_written", SheetWritten), ("cut_into", CutInto), ("made_of", MadeOf), ("ready", Ready?.Text), ("posthumous", Posthumous), ("cancellation_proof", CancellationProof),
     }.Where(change => !change.Value.IsNull);
+
+    private static string? Written(long? length, string? written, string? before) => length is null ? written ?? before : written;
 
     private void Balanced(Work work, PrintRun run)
     {

@@ -27,8 +27,16 @@ public sealed record Work
     /// <summary>In words, as written.</summary>
     public string? Technique { get; init; }
 
-    /// <summary>The techniques that were read in <see cref="Technique"/>, by their words; none where nothing was.</summary>
-    public IReadOnlyList<string> Techniques { get; init; } = [];
+    /// <summary>The techniques that were read in <see cref="Technique"/>, in their order; none where nothing was.</summary>
+    public IReadOnlyList<WorkTechnique> Techniques { get; init; } = [];
+
+    /// <summary>What was read in <see cref="Technique"/>, as a person says it: "reduction linocut; 4 colours"; null where nothing was, or the words say just that.</summary>
+    public string? TechniqueRead =>
+        Techniques.Count == 0 ? null
+        : string.Join("; ", new[] { string.Join(", ", Techniques.Select(one => OwnWords.TechniqueOf(one.Technique)?.Name ?? one.Technique)), ColoursRead, TechniqueSupport is { } on ? $"on {on}" : null }.OfType<string>()) is var read
+            && read != Technique ? read : null;
+
+    private string? ColoursRead => TechniqueColours is { } colours ? string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{colours} colour{(colours == 1 ? "" : "s")}") : null;
 
     /// <summary>In how many colours, as was read.</summary>
     public int? TechniqueColours { get; init; }

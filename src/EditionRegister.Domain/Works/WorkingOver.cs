@@ -53,7 +53,7 @@ public sealed record WorkingOver
             Title = Title, Untitled = Untitled, Makers = makers, MakerUnknown = makers.Count == 0, Year = Year(),
             Technique = Technique ?? (old.Technique is { } printed ? $"{printed}, {ByHand}" : ByHand), Note = Note,
         };
-        made.Record(work, onNew);
+        made.Record(work, old.OwnWords, onNew);
         onNew.Set("work", work, ("worked_over", sheet.Id));
 
         var (where, whose) = (sheet.Where ?? Position.Unknown, sheet.Whose ?? Owner.Unknown);
@@ -67,8 +67,10 @@ public sealed record WorkingOver
         var printed = old.RunOf(sheet);
         var run = deed.NewId("print_run");
         deed.Set("print_run", run,
-            ("work", work), ("ordinal", 1), ("purpose", "unknown"), ("paper", printed?.Paper),
+            ("work", work), ("ordinal", 1), ("purpose", "unknown"),
             ("image_height", printed?.ImageHeight), ("image_width", printed?.ImageWidth), ("sheet_height", printed?.SheetHeight), ("sheet_width", printed?.SheetWidth));
+        deed.SetPaper(run, printed?.Paper);
+        deed.SetWrittenSizes(run, printed?.ImageWritten, printed?.SheetWritten);
         deed.SetDate("print_run", run, "printed", printed?.Printed ?? RecordedDate.None);
         var impression = new NewSheet(run, 1, code, "kept") { FirstMove = MoveKind.WorkedOver }.Record(where, whose, Date, deed);
 

@@ -1,3 +1,4 @@
+using EditionRegister.Domain.Sizes;
 using System.Globalization;
 using EditionRegister.Domain;
 using EditionRegister.Domain.Documents;
@@ -8,7 +9,7 @@ namespace EditionRegister.Formats.Settings;
 /// <summary>The settings of a register as the file <c>register.toml</c>, which a person may edit.</summary>
 public static class RegisterToml
 {
-    private static readonly string[] Keys = ["name", "base_url", "page", "currency", "units", "by", "printer.right_mm", "printer.down_mm"];
+    private static readonly string[] Keys = ["name", "base_url", "page", "currency", "units", "size_writing", "by", "printer.right_mm", "printer.down_mm"];
 
     /// <exception cref="RefusedException">Told with file, line, column and what is right.</exception>
     public static RegisterSettings Read(string text, string fileName)
@@ -22,6 +23,7 @@ public static class RegisterToml
             Page = toml.Text("page") is not { } page ? PageSize.A4 : PageSize.Of(page) ?? throw toml.Wrong("page", "must be \"A4\" or \"Letter\""),
             Currency = CurrencyIn(toml),
             Units = toml.Text("units") switch { null or "mm" => "mm", "in" => "in", _ => throw toml.Wrong("units", "must be \"mm\" or \"in\"") },
+            SizeWriting = WritingIn(toml),
             By = toml.Whole("by") is < 1 ? throw toml.Wrong("by", "must be the id of a person, 1 or more") : toml.Whole("by"),
             PrinterOffset = new PrinterOffset(OffsetIn(toml, "printer.right_mm"), OffsetIn(toml, "printer.down_mm")),
         };
@@ -47,6 +49,10 @@ public static class RegisterToml
 
             # How sizes are shown on documents: "mm" or "in".
             units = {TomlString.Quote(settings.Units)}
+
+            # How sizes are written for people: "measured" (in that unit, nothing rounded), "cco" (cm with decimals, and inches to the nearest
+            # quarter), "lc" (up to the next cm, and inches up to the next quarter) or "lc-mm" (nearest mm, and inches up to the next eighth).
+            size_writing = {TomlString.Quote(settings.SizeWriting.Word)}
 
             # The id of the person who writes in this register.
             {OrComment("by", settings.By?.ToString(CultureInfo.InvariantCulture), "1")}
@@ -77,6 +83,9 @@ public static class RegisterToml
             ? currency
             : throw toml.Wrong("currency", "must be three capital letters, such as \"EUR\"");
     }
+
+    private static SizeWriting WritingIn(TomlText toml) => toml.Text("size_writing") is not { } word ? SizeWriting.Measured
+        : SizeWriting.All.FirstOrDefault(writing => writing.Word == word) ?? throw toml.Wrong("size_writing", "must be \"measured\", \"cco\", \"lc\" or \"lc-mm\"");
 
     private static string? BaseUrlIn(TomlText toml)
     {

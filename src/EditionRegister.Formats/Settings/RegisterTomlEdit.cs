@@ -29,6 +29,7 @@ public static class RegisterTomlEdit
         ("page", TomlString.Quote(settings.Page.Word)),
         ("currency", TomlString.Quote(settings.Currency)),
         ("units", TomlString.Quote(settings.Units)),
+        ("size_writing", TomlString.Quote(settings.SizeWriting.Word)),
         ("by", settings.By?.ToString(CultureInfo.InvariantCulture)),
         ("right_mm", settings.PrinterOffset.Right.ToString(CultureInfo.InvariantCulture)),
         ("down_mm", settings.PrinterOffset.Down.ToString(CultureInfo.InvariantCulture)),
@@ -47,12 +48,18 @@ public static class RegisterTomlEdit
 
         if (at < 0)
         {
-            return value is null ? text : null;
+            return value is null ? text : Added(lines, key, value);
         }
 
         lines[at] = value is null ? $"# {lines[at]}" : $"{key} = {value}";
         return string.Join('\n', lines);
     }
+
+    /// <summary>A file older than a setting has no line for it: one is added behind the units, or above all, before any table.</summary>
+    private static string? Added(string[] lines, string key, string value) => key.EndsWith("_mm", StringComparison.Ordinal) ? null
+        : string.Join('\n', lines[..Behind(lines)].Append($"{key} = {value}").Concat(lines[Behind(lines)..]));
+
+    private static int Behind(string[] lines) => Array.FindIndex(lines, line => IsOf(line, "units")) + 1;
 
     private static bool IsOf(string line, string key) => line.StartsWith(key, StringComparison.Ordinal) && line[key.Length..].TrimStart().StartsWith('=');
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using EditionRegister.Domain.Chains;
+using EditionRegister.Domain.Reading.Search;
 using EditionRegister.Store.Reading;
 using EditionRegister.Store.Sqlite;
 
@@ -36,6 +37,7 @@ public sealed class ChestSheets
     {
         _ids = new long[count];
         Work = new long[count];
+        Run = new long[count];
         Numbering = new long[count];
         Codes = new byte[count * CodeStride];
         Position = new SheetPosition[count];
@@ -48,6 +50,14 @@ public sealed class ChestSheets
     public int Count => _count;
 
     public long[] Work { get; }
+
+    public long[] Run { get; }
+
+    /// <summary>Every run, also those that gave no sheet yet.</summary>
+    public IReadOnlyList<ChestRun> Runs { get; private set; } = [];
+
+    /// <summary>What sheets say of their number that the register does not say already, each with the sheet's place here.</summary>
+    public IReadOnlyList<(int Sheet, NumbersThere Says)> Sayings { get; private set; } = [];
 
     public long[] Numbering { get; }
 
@@ -69,10 +79,15 @@ public sealed class ChestSheets
     /// <param name="works">Only sheets of these works; null is all.</param>
     public static ChestSheets Read(Reader reader, IReadOnlyCollection<long>? works)
     {
-        var runs = works is null ? "" : $" WHERE run IN (SELECT id FROM print_run WHERE work IN ({Listed(works)}))";
+        var ofWorks = works is null ? "" : $" WHERE work IN ({Listed(works)})";
+        var runs = works is null ? "" : $" WHERE run IN (SELECT id FROM print_run{ofWorks})";
         var sheets = works is null ? "" : $" WHERE impression IN (SELECT id FROM impression{runs})";
         ChestSheets read = new((int)reader.Connection.Number("SELECT count(*) FROM impression" + runs));
-        read.ReadImpressions(reader, runs);
+        SheetSayings sayings = new(reader);
+        read.Runs = reader.ChestRuns(works);
+        read.ReadImpressions(reader, runs, sayings);
+        sayings.ReadInscriptions(sheets, read._ids, read._count);
+        read.Sayings = sayings.All;
         read.ReadWhereabouts(reader, sheets);
         read.ReadOwnership(reader, sheets);
 
@@ -81,30 +96,24 @@ public sealed class ChestSheets
 
     internal static string Listed(IEnumerable<long> ids) => string.Join(',', ids.Select(id => id.ToString(CultureInfo.InvariantCulture)));
 
-    private void ReadImpressions(Reader reader, string which)
+    private void ReadImpressions(Reader reader, string which, SheetSayings sayings)
     {
-        Dictionary<long, long> works = [];
-
-        using (RawRows runs = new(reader.Connection, "SELECT id, work FROM print_run"))
-        {
-            while (runs.Read())
-            {
-                works[runs.Number(0)] = runs.Number(1);
-            }
-        }
+        var works = Runs.ToDictionary(run => run.Id, run => run.Work);
 
         // NOT INDEXED: in the order of the ids, which the chains are searched by.
-        using RawRows rows = new(reader.Connection, $"SELECT id, run, numbering, code FROM impression NOT INDEXED{which} ORDER BY id");
+        using RawRows rows = new(reader.Connection, $"SELECT id, run, numbering, code, {sayings.Columns} FROM impression NOT INDEXED{which} ORDER BY id");
 
         for (; _count < _ids.Length && rows.Read(); _count++)
         {
             _ids[_count] = rows.Number(0);
-            Work[_count] = works.GetValueOrDefault(rows.Number(1));
+            Run[_count] = rows.Number(1);
+            Work[_count] = works.GetValueOrDefault(Run[_count]);
             Numbering[_count] = rows.Number(2);
             var code = Codes.AsSpan(_count * CodeStride, CodeStride);
             code.Fill(LineFeed);
             var found = rows.Utf8(3);
             found[..Math.Min(found.Length, CodeStride - 1)].CopyTo(code);
+            sayings.TakePencil(_count, Numbering[_count], rows, 4);
         }
     }
 

@@ -1,3 +1,4 @@
+using EditionRegister.Domain.Reading.Search;
 using EditionRegister.Domain.Works;
 using EditionRegister.Store.Mapping;
 using EditionRegister.Store.Reading;
@@ -15,7 +16,7 @@ public static class ImpressionList
     {
         using RegisterContext register = new(reader.Connection);
         var all = Placed(register, register.Impressions);
-        var found = Placed(register, Filtered(register, filter));
+        var found = Placed(register, Filtered(register, reader, filter));
         var page = found
             .OrderBy(row => row.InRun.Work).ThenBy(row => row.InRun.Ordinal).ThenBy(row => row.Ordinal)
             .Skip(skip).Take(take)
@@ -28,7 +29,7 @@ public static class ImpressionList
     private static IQueryable<ImpressionRow> Placed(RegisterContext register, IQueryable<ImpressionRow> found) =>
         found.Where(row => register.Works.Any(work => work.Id == row.InRun.Work));
 
-    private static IQueryable<ImpressionRow> Filtered(RegisterContext register, ImpressionFilter filter)
+    private static IQueryable<ImpressionRow> Filtered(RegisterContext register, Reader reader, ImpressionFilter filter)
     {
         IQueryable<ImpressionRow> found = register.Impressions;
         found = filter.WorkId is { } work ? found.Where(row => row.InRun.Work == work) : found;
@@ -37,26 +38,37 @@ public static class ImpressionList
         found = filter.MakerIds is { } makers ? found.Where(row => row.InRun.OfWork.Roles.Any(role => role.Role == Maker && makers.Contains(role.Person))) : found;
         found = filter.PlaceId is { } place ? Lying(found, register.LyingIn(register.PlacesWithin(place))) : found;
 
-        return WithText(register, found, SearchWords.Of(filter.Text, filter.Phrases));
+        return filter.Sought.Code is { } code ? found.Where(row => row.Code == code) : Meeting(register, reader, found, filter.Sought);
     }
 
     private static IQueryable<ImpressionRow> Lying(IQueryable<ImpressionRow> found, IQueryable<long> lying) => found.Where(row => lying.Contains(row.Id));
 
-    private static IQueryable<ImpressionRow> WithText(RegisterContext register, IQueryable<ImpressionRow> found, SearchWords text)
+    private static IQueryable<ImpressionRow> Meeting(RegisterContext register, Reader reader, IQueryable<ImpressionRow> found, Sought sought)
     {
-        if (text.Code is { } code)
-        {
-            return found.Where(row => row.Code == code);
-        }
+        WorksSaid works = new(reader);
 
-        foreach (var word in text.Words)
+        foreach (var part in sought.Parts)
         {
-            var works = register.Works.WithTitleOrMaker(word).Select(work => work.Id);
-            var lying = register.LyingIn(register.PlacesNamed(word));
-            found = found.Where(row =>
-                works.Contains(row.InRun.Work) || EF.Functions.Like(row.Code, word.InCode, SearchWords.Escape) || lying.Contains(row.Id));
+            found = part.IsRead ? Meeting(register, found, part, register.AskedFor(part, reader, works), works) : part.Words.Aggregate(found, (rows, word) => WithWord(register, rows, SearchWord.Of(word), works));
         }
 
         return found;
+    }
+
+    private static IQueryable<ImpressionRow> Meeting(RegisterContext register, IQueryable<ImpressionRow> found, SoughtPart part, IQueryable<long> askedFor, WorksSaid works)
+    {
+        var inWords = part.Words.Aggregate(register.Impressions.AsQueryable(), (rows, word) => WithWord(register, rows, SearchWord.Of(word), works)).Select(row => row.Id);
+
+        return found.Where(row => askedFor.Contains(row.Id) || inWords.Contains(row.Id));
+    }
+
+    private static IQueryable<ImpressionRow> WithWord(RegisterContext register, IQueryable<ImpressionRow> rows, SearchWord word, WorksSaid said)
+    {
+        var works = register.Works.WithTitleOrMaker(word).Select(work => work.Id);
+        var lying = register.LyingIn(register.PlacesNamed(word));
+        var saying = register.Ids(said.Saying(word));
+
+        return rows.Where(row =>
+            works.Contains(row.InRun.Work) || EF.Functions.Like(row.Code, word.InCode, SearchWord.Escape) || lying.Contains(row.Id) || saying.Contains(row.InRun.Work));
     }
 }

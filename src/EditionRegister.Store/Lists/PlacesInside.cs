@@ -12,7 +12,7 @@ internal static class PlacesInside
         public List<long> PlacesWithin(long place) => register.PlacesWithin(one => one.Id == place);
 
         public List<long> PlacesNamed(SearchWord word) =>
-            register.PlacesWithin(place => EF.Functions.Like(place.Search!, word.Anywhere, SearchWords.Escape));
+            register.PlacesWithin(place => EF.Functions.Like(place.Search!, word.Anywhere, SearchWord.Escape));
 
         private List<long> PlacesWithin(Expression<Func<PlaceRow, bool>> which)
         {

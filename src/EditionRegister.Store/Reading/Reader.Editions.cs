@@ -1,6 +1,7 @@
 using EditionRegister.Domain.Editions;
 using EditionRegister.Domain.Impressions;
 using EditionRegister.Domain.Numbers;
+using EditionRegister.Domain.Reading.Techniques;
 using EditionRegister.Domain.Works;
 using EditionRegister.Store.Sqlite;
 
@@ -56,6 +57,10 @@ public sealed partial class Reader
         work,
         row => new Entitlement(row.Figure(1), row.Figure(2), row.Figure(3), Count(row, 4), Count(row, 5), row.Figure(6), DateAt(row, 7, 11), row.TextOrNull(10)));
 
+    /// <summary>Those that are not in the program's list; none where the register has no more than that list.</summary>
+    private List<Technique> OwnTechniques() => !Has("technique") || Connection.Number("SELECT count(*) FROM technique") <= Technique.All.Count ? [] :
+        [.. Rows("SELECT word, name, aat FROM technique ORDER BY id", [], row => new Technique(row.Word(0), row.Word(1)) { Aat = row.TextOrNull(2) ?? "" }).Where(one => Technique.Find(one.Word) is null)];
+
     private OwnWords ReadOwnWords()
     {
         var kinds = Rows("SELECT word, mark, name, in_size, in_total, for_sale FROM numbering_kind ORDER BY id", [],
@@ -64,6 +69,7 @@ public sealed partial class Reader
 
         return new OwnWords([.. kinds.Where(kind => !NumberingKind.TryFind(kind.Word, out _))], [.. faults.Where(fault => Fault.Of(fault.Word) is null)])
         {
+            Techniques = OwnTechniques(),
             Terms = Any("condition_report") ? [.. ConditionTerms().Where(term => Domain.Conditions.ConditionTerm.Of(term.Word) is null)] : [],
         };
     }

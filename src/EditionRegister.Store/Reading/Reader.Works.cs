@@ -31,9 +31,9 @@ public sealed partial class Reader
     private static int Count(SqliteDataReader row, int column) => CountOrNull(row, column) ?? 0;
 
     /// <summary>A column that came with a later form, or nothing where this register has not grown to it.</summary>
-    private string In(int form, string column) => Form >= form ? column : "NULL";
+    internal string In(int form, string column) => Form >= form ? column : "NULL";
 
-    private int Form => _form ??= Schema.FormOf(Connection);
+    internal int Form => _form ??= Schema.FormOf(Connection);
 
     /// <summary>Whether there is anything in a table at all: most registers have no sets and no pictures, and nobody should wait for them.</summary>
     private bool Any(string table)
@@ -71,7 +71,8 @@ public sealed partial class Reader
         OwnWords = OwnWords,
     };
 
-    private List<string> TechniquesOf(long work) => Rows("SELECT technique FROM work_technique WHERE work = @1 ORDER BY ordinal, id", [work], row => row.Word(0));
+    private List<WorkTechnique> TechniquesOf(long work) => Rows(
+        "SELECT id, ordinal, technique FROM work_technique WHERE work = @1 ORDER BY ordinal, id", [work], row => new WorkTechnique(row.Figure(0), Count(row, 1), row.Word(2)));
 
     private static WorkRole RoleOf(SqliteDataReader row) => new(row.Figure(0), row.Figure(1), row.Word(2), Count(row, 3));
 }

@@ -3,6 +3,9 @@ using EditionRegister.Domain;
 using EditionRegister.Domain.Dates;
 using EditionRegister.Domain.Numbers;
 using EditionRegister.Domain.Prices;
+using EditionRegister.Domain.Reading.Papers;
+using EditionRegister.Domain.Reading.Sizes;
+using EditionRegister.Domain.Reading.Techniques;
 using EditionRegister.Domain.Sizes;
 using EditionRegister.Domain.Text;
 using EditionRegister.Domain.Works;
@@ -20,7 +23,7 @@ internal static class Fields
     {
         Form = $"a date such as {RecordedDate.Form}",
         // What is not read would be kept without an earliest and a latest day, and a slip of the finger with it.
-        Wrong = typed => RecordedDate.TryRead(typed, out _) ? null : $"“{typed}” is no date that can be read: write {RecordedDate.Form}.",
+        Wrong = typed => RecordedDate.TryRead(typed, out _) ? null : $"“{typed}” is no date that can be read: write {RecordedDate.Form}.{(RecordedDate.WhyNot(typed) is { } why ? $" {why}" : "")}",
         Reads = typed => RecordedDate.TryRead(typed, out var date) ? date.InOtherWords : null,
     };
 
@@ -31,6 +34,14 @@ internal static class Fields
     {
         Form = form,
         Known = typed => Matching(known, typed),
+    };
+
+    /// <summary>How something is printed, in words that are kept as written and read.</summary>
+    public static Field Technique(string label, IReadOnlyList<string> known, OwnWords own, string form, string given = "") => new(label, given)
+    {
+        Form = form,
+        Known = typed => Matching(known, typed),
+        Reads = typed => TechniqueAsRead.Of(typed, own.Techniques),
     };
 
     public static Field Amount(string label, string currency, string given = "") => new(label, given)
@@ -71,10 +82,20 @@ internal static class Fields
         Reads = typed => InscriptionSaid.OfEdition(typed, own),
     };
 
-    public static Field Size(string label, string given = "") => new(label, given)
+    /// <summary>A size in millimetres, or in words.</summary>
+    public static Field Size(string label, SizePart part, string given = "") => new(label, given)
     {
-        Form = Domain.Sizes.Size.Form,
-        Wrong = typed => Domain.Sizes.Size.TryParseMillimetres(typed, out _) ? null : $"“{typed}” is no size: write {Domain.Sizes.Size.Form}.",
+        Form = RecordedSize.Form,
+        Wrong = typed => RecordedSize.TryRead(typed, part, out _, out var whyNot) ? null : $"“{typed}” was not read. {whyNot}",
+        Reads = typed => RecordedSize.TryRead(typed, part, out var size, out _) ? size.InOtherWords : null,
+    };
+
+    /// <summary>A paper in words, with those the register knows offered as it is typed.</summary>
+    public static Field Paper(string label, IReadOnlyList<string> known, string form, string given = "") => new(label, given)
+    {
+        Form = form,
+        Known = typed => Matching(known, typed),
+        Reads = PaperAsRead.Of,
     };
 
     /// <summary>Numbers or codes as people list them.</summary>
@@ -97,7 +118,7 @@ internal static class Fields
 
     public static RecordedDate? DateOf(string? answer) => answer is null ? null : RecordedDate.Read(answer);
 
-    public static Size? SizeOf(string? answer) => Domain.Sizes.Size.TryParseMillimetres(answer, out var size) ? size : null;
+    public static RecordedSize? SizeOf(string? answer, SizePart part) => RecordedSize.TryRead(answer, part, out var size, out _) ? size : null;
 
     /// <summary>What a type of the register's own says is wrong with a text, or null.</summary>
     public static string? Refused(Action read)

@@ -1,3 +1,4 @@
+using EditionRegister.Domain.Reading.Search;
 using EditionRegister.Domain.Text;
 using EditionRegister.Tui.Hall;
 using EditionRegister.Tui.Pages;
@@ -13,6 +14,7 @@ internal sealed class BenchPage(Desk desk) : ListPage
     private IReadOnlyList<OnBench> _all = [];
     private List<OnBench> _found = [];
     private HashSet<long> _printedAgain = [];
+    private Sought _sought = Sought.Everything;
     private Listing _rows = Listing.Of<OnBench>(Columns, [], _ => []);
 
     public override string Title => "Bench";
@@ -25,10 +27,12 @@ internal sealed class BenchPage(Desk desk) : ListPage
     public override Listing Rows => _rows;
 
     public override string Empty => Filter.Length > 0
-        ? "No work is called so, and no maker. Esc shows all."
+        ? "No work is called so or made so, and no maker. Esc shows all."
         : "Nothing lies on the bench yet. Press n to record your first work: its title and who made it. The block or plate, the print run and its sheets follow on the work's own page.";
 
-    public override string? FindsIn => "title or maker";
+    public override string? FindsIn => "title, maker, date or technique";
+
+    public override string? Understood => SoughtSaid.Short(_sought);
 
     public override IReadOnlyList<KeyDeed> Keys =>
     [
@@ -58,10 +62,17 @@ internal sealed class BenchPage(Desk desk) : ListPage
 
     protected override void Filtered()
     {
-        var words = SearchText.Fold(Filter).Split(' ', StringSplitOptions.RemoveEmptyEntries);
-        _found = [.. _all.Where(one => words.All(word => SearchText.Fold($"{one.Title} {one.Maker}").Contains(word, StringComparison.Ordinal)))];
+        _sought = Sought.Read(Filter).WithoutNumbers();
+        _found = [.. _all.Where(one => _sought.Parts.All(part => IsMet(one, part)))];
         _rows = Listing.Of(Columns, _found, one => [Titled(one), one.Maker, Printed(one), one.HowFar]);
     }
+
+    private static bool IsMet(OnBench one, SoughtPart part) =>
+        part.Words.All(word => Holds($"{one.Title} {one.Maker}", word) || (word.Length >= SaidOfWork.LeastLength && Holds($"{one.Technique} {string.Join(' ', one.Dates.Select(date => date.Text))}", word)))
+        || (part.Dates is { } dates && one.Dates.Any(dates.Meets))
+        || part.MeansTechniques(one.Techniques);
+
+    private static bool Holds(string text, string word) => SearchText.Fold(text).Contains(SearchText.Fold(word), StringComparison.Ordinal);
 
     /// <summary>Harbour; Harbour, run 2 where it was printed more than once.</summary>
     private string Titled(OnBench one) => one.Run is { } run && _printedAgain.Contains(one.Work) ? $"{one.Title}, run {Counted.Figure(run)}" : one.Title;

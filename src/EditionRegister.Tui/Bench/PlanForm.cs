@@ -1,4 +1,5 @@
 using EditionRegister.Domain.Planning;
+using EditionRegister.Domain.Reading.Sizes;
 using EditionRegister.Tui.Asking;
 using EditionRegister.Tui.Hall;
 using EditionRegister.Tui.Pages;
@@ -30,8 +31,8 @@ internal static class PlanForm
             Needed(Fields.Count(Passes, least: 1)),
             Fields.Share(Keep),
             Fields.Share(Sure, "95"),
-            Fields.Size(Paper),
-            Fields.Size(Piece),
+            Fields.Size(Paper, SizePart.Sheet),
+            Fields.Size(Piece, SizePart.Sheet),
             Field.OneOf(Grain, ["either side of a piece", "its long side", "its short side"]),
             Field.OneOf(SheetGrain, ["long side", "short side"]),
             Field.YesNo(Deckle, false),
@@ -52,7 +53,7 @@ internal static class PlanForm
         double? keep = Fields.Hundredth(form[Keep]) is { } share ? share / Hundredths : null;
         var sure = (Fields.Hundredth(form[Sure]) ?? 9_500) / Hundredths;
         var planned = await desk.Store.Do(register => register.PlanSheets.Run(Fields.Whole(form[Good])!.Value, Fields.Whole(form[Passes])!.Value, keep, sure));
-        var (paper, piece) = (Fields.SizeOf(form[Paper]), Fields.SizeOf(form[Piece]));
+        var (paper, piece) = (Fields.SizeOf(form[Paper], SizePart.Sheet)?.Size, Fields.SizeOf(form[Piece], SizePart.Sheet)?.Size);
         var pieces = paper is null || piece is null ? null : PaperPieces.Of(paper, piece, Side(form[SheetGrain])!, Side(form[Grain]), 0, form.IsYes(Deckle));
 
         return new Saved(PlanText.Answer(planned.Plan), Page(planned, pieces, form.IsYes(Deckle)));

@@ -1,4 +1,5 @@
 using EditionRegister.Domain.Dates;
+using EditionRegister.Domain.Reading.Sizes;
 using EditionRegister.Domain.Sizes;
 using EditionRegister.Domain.Works;
 using EditionRegister.Tui.Asking;
@@ -14,10 +15,10 @@ internal static partial class RunForms
         Fields.Count(Unused, Text(run.Unused)),
         Fields.Count(Spoiled, Text(run.Spoiled)),
         Fields.Count(HeldOut, Text(run.HeldOut)),
-        Fields.Known(Paper, [.. work.Runs.Select(one => one.Paper).OfType<string>().Distinct()], "the paper, as its maker calls it", run.Paper ?? ""),
+        Fields.Paper(Paper, [.. work.Runs.Select(one => one.Paper).OfType<string>().Distinct()], "the paper, as its maker calls it: kozo, 70 g/m², deckle edges, lot 12", run.Paper ?? ""),
         Fields.Date(Printed, run.Printed.Text ?? ""),
-        Fields.Size(Image, Text(run.ImageHeight, run.ImageWidth)),
-        Fields.Size(Sheet, Text(run.SheetHeight, run.SheetWidth)),
+        Fields.Size(Image, SizePart.Image, run.ImageWritten ?? Text(run.ImageHeight, run.ImageWidth)),
+        Fields.Size(Sheet, SizePart.Sheet, run.SheetWritten ?? Text(run.SheetHeight, run.SheetWidth)),
         new Field(State, run.State ?? "") { Form = "the state of the block or plate: II" },
         Fields.Date(Ready, run.Ready.Text ?? ""),
         Fields.Count(CutInto, Text(run.CutInto), least: 1),
@@ -61,7 +62,7 @@ internal static partial class RunForms
     /// <summary>Only what differs from what is on record.</summary>
     private static PrintRunCorrection Correction(Form form, PrintRun run)
     {
-        var (image, sheet) = (Fields.SizeOf(form[Image]), Fields.SizeOf(form[Sheet]));
+        var (image, sheet) = (Fields.SizeOf(form[Image], SizePart.Image), Fields.SizeOf(form[Sheet], SizePart.Sheet));
 
         return new PrintRunCorrection
         {
@@ -77,10 +78,12 @@ internal static partial class RunForms
             Ready = form[Ready] is { } ready && ready != run.Ready.Text ? RecordedDate.Read(ready) : null,
             Posthumous = form[Posthumous] == run.Posthumous || form[Posthumous] == "not said" ? null : form[Posthumous],
             Printed = form[Printed] is { } printed && printed != run.Printed.Text ? RecordedDate.Read(printed) : null,
-            ImageHeight = Changed(image?.Height.Micrometres, run.ImageHeight),
-            ImageWidth = Changed(image?.Width.Micrometres, run.ImageWidth),
-            SheetHeight = Changed(sheet?.Height.Micrometres, run.SheetHeight),
-            SheetWidth = Changed(sheet?.Width.Micrometres, run.SheetWidth),
+            ImageHeight = Changed(image?.Size.Height.Micrometres, run.ImageHeight),
+            ImageWidth = Changed(image?.Size.Width.Micrometres, run.ImageWidth),
+            SheetHeight = Changed(sheet?.Size.Height.Micrometres, run.SheetHeight),
+            SheetWidth = Changed(sheet?.Size.Width.Micrometres, run.SheetWidth),
+            ImageWritten = image?.Written == run.ImageWritten ? null : image?.Written,
+            SheetWritten = sheet?.Written == run.SheetWritten ? null : sheet?.Written,
         };
     }
 
@@ -105,6 +108,8 @@ internal static partial class RunForms
             ImageWidth = made.ImageWidth is null ? null : run.ImageWidth,
             SheetHeight = made.SheetHeight is null ? null : run.SheetHeight,
             SheetWidth = made.SheetWidth is null ? null : run.SheetWidth,
+            ImageWritten = made.ImageWritten is null ? null : run.ImageWritten,
+            SheetWritten = made.SheetWritten is null ? null : run.SheetWritten,
         };
 
         return Said(before) == Said(made) ? before : null;
@@ -112,7 +117,7 @@ internal static partial class RunForms
 
     private static int Said(PrintRunCorrection one) => new object?[]
     {
-        one.Started, one.Unused, one.Spoiled, one.HeldOut, one.Paper, one.State, one.Note, one.Printed, one.ImageHeight, one.ImageWidth, one.SheetHeight, one.SheetWidth, one.CutInto, one.MadeOf, one.Ready, one.Posthumous,
+        one.Started, one.Unused, one.Spoiled, one.HeldOut, one.Paper, one.State, one.Note, one.Printed, one.ImageHeight, one.ImageWidth, one.SheetHeight, one.SheetWidth, one.ImageWritten, one.SheetWritten, one.CutInto, one.MadeOf, one.Ready, one.Posthumous,
     }.Count(value => value is not null);
 
     private static T? Changed<T>(T? typed, T? before)

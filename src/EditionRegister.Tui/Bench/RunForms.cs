@@ -1,4 +1,5 @@
 using EditionRegister.Domain.Dates;
+using EditionRegister.Domain.Reading.Sizes;
 using EditionRegister.Domain.Sizes;
 using EditionRegister.Domain.Works;
 using EditionRegister.Tui.Asking;
@@ -50,10 +51,10 @@ internal static partial class RunForms
             Fields.Count(Spoiled),
             Fields.Count(Pile),
             Fields.Count(HeldOut),
-            Fields.Known(Paper, papers, "the paper, as its maker calls it"),
+            Fields.Paper(Paper, papers, "the paper, as its maker calls it: kozo, 70 g/m², deckle edges, lot 12"),
             Fields.Date(Printed),
-            Fields.Size(Image),
-            Fields.Size(Sheet),
+            Fields.Size(Image, SizePart.Image),
+            Fields.Size(Sheet, SizePart.Sheet),
             new Field(State) { Form = "the state of the block or plate, where it has several: II" },
             Field.OneOf(Purpose, ["edition", "proofing", "restrike", "unknown"]),
             Fields.Known(Place, places, "Studio › Drawer 1, or empty: it is with the maker"),
@@ -79,7 +80,7 @@ internal static partial class RunForms
             throw BenchRefusals.NothingCounted();
         }
 
-        var (image, sheet) = (Fields.SizeOf(form[Image]), Fields.SizeOf(form[Sheet]));
+        var (image, sheet) = (Fields.SizeOf(form[Image], SizePart.Image), Fields.SizeOf(form[Sheet], SizePart.Sheet));
         NewPrintRun run = new()
         {
             Purpose = form[Purpose]!,
@@ -91,10 +92,12 @@ internal static partial class RunForms
             Unused = Fields.Whole(form[Unused]),
             HeldOut = Fields.Whole(form[HeldOut]),
             Pile = Fields.Whole(form[Pile]),
-            ImageHeight = image?.Height.Micrometres,
-            ImageWidth = image?.Width.Micrometres,
-            SheetHeight = sheet?.Height.Micrometres,
-            SheetWidth = sheet?.Width.Micrometres,
+            ImageHeight = image?.Size.Height.Micrometres,
+            ImageWidth = image?.Size.Width.Micrometres,
+            SheetHeight = sheet?.Size.Height.Micrometres,
+            SheetWidth = sheet?.Size.Width.Micrometres,
+            ImageWritten = image?.Written,
+            SheetWritten = sheet?.Written,
             Note = form[Note],
             CutInto = Fields.Whole(form[CutInto]),
             MadeOf = Fields.Whole(form[MadeOf]),

@@ -1,4 +1,5 @@
 using EditionRegister.Domain.Passes;
+using EditionRegister.Domain.Sizes;
 using EditionRegister.Domain.Works;
 using EditionRegister.Tui.Asking;
 using EditionRegister.Tui.Hall;
@@ -44,10 +45,10 @@ internal sealed class RunPage(Desk desk, long work, int run) : ListPage
 
     public override async Task RefreshAsync()
     {
-        var (found, units) = await desk.Store.Do(register => (register.LookAround.Work(work), register.Settings.Units));
+        var (found, sizes) = await desk.Store.Do(register => (register.LookAround.Work(work), register.Settings.Sizes));
         _work = found;
         _run = found.Runs.FirstOrDefault(one => one.Ordinal == run);
-        _sections = _run is null ? [] : Sections(found, _run, units);
+        _sections = _run is null ? [] : Sections(found, _run, sizes);
         _rows = Listing.Of(Columns, _sections, section => [section.Name, section.Holds]);
     }
 
@@ -64,7 +65,7 @@ internal sealed class RunPage(Desk desk, long work, int run) : ListPage
         return Wrap.Of($"{Counted.Figure(pass.Ordinal)} · {PassText.Of(work, pass)}. Done: {pass.Done}.{who}{note}", width).Select(line => Line.Of(line, Tone.Strong));
     }
 
-    private IReadOnlyList<RunSection> Sections(Work found, PrintRun here, string units) =>
+    private IReadOnlyList<RunSection> Sections(Work found, PrintRun here, SizeStyle sizes) =>
     [
         .. here.Passes.Select(pass => new RunSection(
             $"Pass {Counted.Figure(pass.Ordinal)}", PassText.Of(found, pass), () => PassForm.EditAsync(desk, found, here, pass))),
@@ -74,7 +75,7 @@ internal sealed class RunPage(Desk desk, long work, int run) : ListPage
         new("Counts", RunBalance.Of(found, here), Correct),
         new("Printed", $"{here.Printed}, for: {Called.Plain(here.Purpose)}", Correct),
         new("Paper", here.Paper ?? "not known", Correct),
-        new("Sizes", $"image {SizesShown.Show(here.ImageHeight, here.ImageWidth, units) ?? "not known"}, sheet {SizesShown.Show(here.SheetHeight, here.SheetWidth, units) ?? "not known"}", Correct),
+        new("Sizes", $"image {SizesShown.Show(here.ImageHeight, here.ImageWidth, sizes) ?? "not known"}, sheet {SizesShown.Show(here.SheetHeight, here.SheetWidth, sizes) ?? "not known"}", Correct),
         new("State", here.State ?? "none recorded", Correct),
         .. Special(here) is { Length: > 0 } special ? [new RunSection("Also", special, Correct)] : Array.Empty<RunSection>(),
         .. here.Note is { } note ? [new RunSection("Note", note, Correct)] : Array.Empty<RunSection>(),

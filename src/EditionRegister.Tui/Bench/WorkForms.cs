@@ -24,7 +24,7 @@ internal static class WorkForms
 
     public static async Task<Opening?> NewAsync(Desk desk)
     {
-        var (people, techniques) = await desk.Store.Do(Known);
+        var (people, techniques, own) = await desk.Store.Do(Known);
 
         return new Form("Record a work", [
             new Field(Title) { Form = "as the maker gave it: Harbour" },
@@ -32,7 +32,7 @@ internal static class WorkForms
             Naming.People(Makers, people),
             Field.OneOf(MakersAre, [Naming.Known, Naming.New, Naming.NewPupil, "not known"]),
             Fields.Date(Year),
-            Fields.Known(Technique, techniques, "how it is printed: linocut, etching, woodcut"),
+            Fields.Technique(Technique, techniques, own, "how it is printed: linocut, etching, woodcut"),
             new Field(Note),
         ], form => RecordAsync(desk, form))
         {
@@ -44,12 +44,12 @@ internal static class WorkForms
 
     public static async Task<Opening?> EditAsync(Desk desk, Work work)
     {
-        var (_, techniques) = await desk.Store.Do(Known);
+        var (_, techniques, own) = await desk.Store.Do(Known);
 
         return new Form($"Put {Called.Work(work)} right", [
             new Field(Title, work.Title ?? "") { Form = "as the maker gave it" },
             Fields.Date(Year, work.Year.Text ?? ""),
-            Fields.Known(Technique, techniques, "how it is printed, in words", work.Technique ?? ""),
+            Fields.Technique(Technique, techniques, own, "how it is printed, in words", work.Technique ?? ""),
         ], form => PutRightAsync(desk, work, form))
         {
             Name = "Put a work right",
@@ -60,7 +60,7 @@ internal static class WorkForms
 
     public static async Task<Opening?> JoinAsync(Desk desk, Work work)
     {
-        var (people, _) = await desk.Store.Do(Known);
+        var (people, _, _) = await desk.Store.Do(Known);
 
         return new Form($"Name people for {Called.Work(work)}", [
             Field.OneOf(Did, [.. Role.All.Select(role => role.Word).Where(role => role != Role.Maker.Word), Role.Maker.Word]),
@@ -156,9 +156,14 @@ internal static class WorkForms
 
     private static string? Changed(string? answer, string? before) => answer == before ? null : answer;
 
-    private static (IReadOnlyList<string> People, IReadOnlyList<string> Techniques) Known(Register register) =>
-    (
-        [.. register.LookAround.Book().People.Values.Where(person => !person.IsErased).Select(person => person.FullName)],
-        [.. register.ListBench.Run().Select(one => one.Technique).OfType<string>().Distinct(StringComparer.Ordinal)]
-    );
+    private static (IReadOnlyList<string> People, IReadOnlyList<string> Techniques, OwnWords Own) Known(Register register)
+    {
+        var own = register.LookAround.OwnWords();
+
+        // What this register has said before comes first, then the list.
+        return (
+            [.. register.LookAround.Book().People.Values.Where(person => !person.IsErased).Select(person => person.FullName)],
+            [.. register.ListBench.Run().Select(one => one.Technique).OfType<string>().Concat(own.AllTechniques.Select(technique => technique.Name)).Distinct(StringComparer.Ordinal)],
+            own);
+    }
 }

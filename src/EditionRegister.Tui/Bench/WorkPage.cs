@@ -31,9 +31,9 @@ internal sealed class WorkPage(Desk desk, long work) : ListPage
 
     public override async Task RefreshAsync()
     {
-        var (found, units) = await desk.Store.Do(register => (register.LookAround.Work(work), register.Settings.Units));
+        var (found, sizes) = await desk.Store.Do(register => (register.LookAround.Work(work), register.Settings.Sizes));
         _work = found;
-        _lines = WorkRow.Of(found, units);
+        _lines = WorkRow.Of(found, sizes);
         _rows = Listing.Of(Columns, _lines, line => line.Cells);
     }
 
@@ -49,7 +49,8 @@ internal sealed class WorkPage(Desk desk, long work) : ListPage
         return
         [
             Line.Fact("Made by", string.Join("; ", new[] { shown.ShownMaker }.Concat(Others(shown))), 10),
-            Line.Fact("Year", $"{shown.Year.Text ?? "not known"}, {shown.Technique ?? "technique not known"}", 10),
+            Line.Fact("Year", $"{shown.Year.Text ?? "not known"}{(shown.Year.InOtherWords is { } year ? $" ({year})" : "")}, {shown.Technique ?? "technique not known"}", 10),
+            .. shown.TechniqueRead is { } technique ? [Line.Fact("Read as", technique, 10)] : Array.Empty<Line>(),
             .. shown.Note is { } note ? Wrap.Of(note, Math.Max(10, width - 10)).Take(2).Select((line, at) => Line.Fact(at == 0 ? "Note" : "", line, 10)) : [],
             .. Wrap.Of($"{key} {sentence}", Math.Max(10, width - 10)).Select((line, at) => Line.Of(at == 0 ? "Next      " : "          ", Tone.Quiet).Then(line, Tone.Good)),
             Line.Empty,

@@ -1,4 +1,5 @@
 using EditionRegister.Domain.Editions;
+using EditionRegister.Domain.Sizes;
 using EditionRegister.Domain.Works;
 
 namespace EditionRegister.Tui.Bench;
@@ -15,23 +16,23 @@ internal sealed record WorkRow(string What, string Which, string HowItStands)
     public IReadOnlyList<string> Cells => [What, Which, HowItStands];
 
     /// <param name="work">The work whole.</param>
-    /// <param name="units">"mm" or "in".</param>
-    public static IReadOnlyList<WorkRow> Of(Work work, string units) =>
+    /// <param name="sizes">How sizes are written.</param>
+    public static IReadOnlyList<WorkRow> Of(Work work, SizeStyle sizes) =>
     [
-        .. work.Runs.OrderByDescending(run => run.Ordinal).Select(run => Of(work, run, units)),
+        .. work.Runs.OrderByDescending(run => run.Ordinal).Select(run => Of(work, run, sizes)),
         .. work.Matrices.Select(Of),
         .. work.Editions.Select(edition => Of(work, edition)),
     ];
 
-    private static WorkRow Of(Work work, PrintRun run, string units) => new(
+    private static WorkRow Of(Work work, PrintRun run, SizeStyle sizes) => new(
         $"Print run {Counted.Figure(run.Ordinal)}",
         Joined(
             run.Printed.Text,
             run.Purpose is "edition" ? null : Called.Plain(run.Purpose),
             run.Paper,
             run.State is { } state ? $"state {state}" : null,
-            SizesShown.Show(run.ImageHeight, run.ImageWidth, units) is { } image ? $"image {image}" : null,
-            SizesShown.Show(run.SheetHeight, run.SheetWidth, units) is { } sheet ? $"sheet {sheet}" : null,
+            SizesShown.Show(run.ImageHeight, run.ImageWidth, sizes) is { } image ? $"image {image}" : null,
+            SizesShown.Show(run.SheetHeight, run.SheetWidth, sizes) is { } sheet ? $"sheet {sheet}" : null,
             run.Note),
         HowFar.Of(work, run)) { Run = run };
 

@@ -1,6 +1,7 @@
 using EditionRegister.Domain.Editions;
 using EditionRegister.Domain.Impressions;
 using EditionRegister.Domain.Numbers;
+using EditionRegister.Domain.Reading.Search;
 using EditionRegister.Domain.Works;
 using EditionRegister.Tui.Asking;
 using EditionRegister.Tui.Hall;
@@ -9,6 +10,7 @@ using EditionRegister.Tui.Sheets;
 using EditionRegister.UseCases;
 using EditionRegister.UseCases.Choosing;
 using EditionRegister.UseCases.Looking;
+using Chest = EditionRegister.UseCases.Looking.PlanChest;
 
 namespace EditionRegister.Tui.Documents;
 
@@ -19,25 +21,35 @@ internal static class EditionPick
 
     private static readonly ListColumn[] Columns = [new("title", 20, Stretch: 2), new("maker", 14, Stretch: 1), new("year", 5), new("numbers", 22)];
 
-    public static PickPage<ChestLine> Page(Desk desk, Func<Picked, Task<Saved>> then) => new(
-        "Pick an edition",
-        "Every edition, and every work without one. Enter takes all numbered sheets of an edition, or all sheets of a work without numbers that are not left out; "
-        + "r takes some of the numbers, as you type them.",
-        "No work is recorded yet.",
-        Columns,
-        line => [line.Title, line.Makers, line.Year ?? "", line.Edition is null ? "no edition" : line.Numberings],
-        () => desk.Store.Do<IReadOnlyList<ChestLine>>(Lines),
-        [
-            new("Enter", "take all of it", line => AllAsync(desk, line, then)),
-            new("r", "some of its numbers", line => Task.FromResult<Opening?>(Some(desk, line, then))),
-        ]);
+    public static PickPage<ChestLine> Page(Desk desk, Func<Picked, Task<Saved>> then)
+    {
+        Chest? chest = null;
 
-    private static ChestFound Lines(Register register)
+        return new PickPage<ChestLine>(
+            "Pick an edition",
+            "Every edition, and every work without one. Enter takes all numbered sheets of an edition, or all sheets of a work without numbers that are not left out; "
+            + "r takes some of the numbers, as you type them.",
+            "No work is recorded yet.",
+            Columns,
+            line => [line.Title, line.Makers, line.Year ?? "", line.Edition is null ? "no edition" : line.Numberings],
+            async () => (chest = await desk.Store.Do(Opened)).Find(null),
+            [
+                new("Enter", "take all of it", line => AllAsync(desk, line, then)),
+                new("r", "some of its numbers", line => Task.FromResult<Opening?>(Some(desk, line, then))),
+            ])
+        {
+            Reading = new PickReading<ChestLine>(
+                text => chest?.Read(text) ?? Sought.Words(text),
+                part => chest!.FindSought(new Sought(null, [part])).ToHashSet<ChestLine>(ReferenceEqualityComparer.Instance)),
+        };
+    }
+
+    private static Chest Opened(Register register)
     {
         var chest = register.PlanChest;
         chest.Open();
 
-        return chest.Find(null);
+        return chest;
     }
 
     private static async Task<Opening?> AllAsync(Desk desk, ChestLine line, Func<Picked, Task<Saved>> then)

@@ -1,3 +1,4 @@
+using EditionRegister.Domain.Reading.Search;
 using EditionRegister.Domain.Text;
 using EditionRegister.Tui.Pages;
 
@@ -6,9 +7,13 @@ namespace EditionRegister.Tui.Documents;
 /// <summary>A key of a list from which one thing is picked, and what it does with that.</summary>
 internal sealed record PickDeed<T>(string Key, string Does, Func<T, Task<Opening?>> Do);
 
+/// <summary>How a list understands what is typed, and which of its lines are meant by a part in which something was read.</summary>
+internal sealed record PickReading<T>(Func<string, Sought> Read, Func<SoughtPart, IReadOnlySet<T>> Meant);
+
 /// <summary>A list from which one thing is picked, found as one types.</summary>
 internal sealed class PickPage<T>(string title, string explains, string empty, IReadOnlyList<ListColumn> columns, Func<T, IReadOnlyList<string>> cells, Func<Task<IReadOnlyList<T>>> read, IReadOnlyList<PickDeed<T>> deeds) : ListPage
 {
+    private Sought _sought = Sought.Everything;
     private IReadOnlyList<(T One, string Folded)> _all = [];
     private IReadOnlyList<T> _found = [];
     private Listing _rows = new(columns, 0, _ => []);
@@ -21,7 +26,12 @@ internal sealed class PickPage<T>(string title, string explains, string empty, I
 
     public override string Empty => Filter.Length > 0 ? "Nothing is found by that." : empty;
 
-    public override string? FindsIn => "any word in the list";
+    public override string? FindsIn => Reading is null ? "any word in the list" : "any word in the list, number, date, technique";
+
+    public override string? Understood => Reading is null ? null : SoughtSaid.Short(_sought);
+
+    /// <summary>Null where there is nothing to read but words.</summary>
+    public PickReading<T>? Reading { get; init; }
 
     public override IReadOnlyList<KeyDeed> Keys =>
     [
@@ -37,8 +47,17 @@ internal sealed class PickPage<T>(string title, string explains, string empty, I
 
     protected override void Filtered()
     {
-        var words = SearchText.Fold(Filter).Split(' ', StringSplitOptions.RemoveEmptyEntries);
-        _found = [.. _all.Where(one => words.All(word => one.Folded.Contains(word, StringComparison.Ordinal))).Select(one => one.One)];
+        _sought = Reading?.Read(Filter) ?? Sought.Words(Filter);
+        IEnumerable<(T One, string Folded)> found = _all;
+
+        foreach (var part in _sought.Parts)
+        {
+            var meant = part.IsRead ? Reading!.Meant(part) : null;
+            var words = part.Words.Select(SearchText.Fold).ToList();
+            found = found.Where(one => words.TrueForAll(word => one.Folded.Contains(word, StringComparison.Ordinal)) || meant?.Contains(one.One) is true);
+        }
+
+        _found = [.. found.Select(one => one.One)];
         _rows = Listing.Of(columns, _found, cells);
     }
 }

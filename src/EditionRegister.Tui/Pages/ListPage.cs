@@ -23,6 +23,9 @@ internal abstract class ListPage : Page
     /// <summary>What is found in, for the filter's line: “title, maker, code”; null where there is no filter.</summary>
     public virtual string? FindsIn => null;
 
+    /// <summary>What was understood of the filter beyond its words, in few words; null where there is nothing to say.</summary>
+    public virtual string? Understood => null;
+
     public string Filter { get; private set; } = "";
 
     public bool IsFiltering { get; private set; }

@@ -1,3 +1,5 @@
+using EditionRegister.Domain.Text;
+
 namespace EditionRegister.Tui.Pages;
 
 /// <summary>A page drawn as lines for a screen of a given size, and where its body stands in them.</summary>
@@ -63,9 +65,15 @@ internal sealed record PagePicture(IReadOnlyList<Line> Lines, int BodyTop, int B
         }
 
         var typed = list.IsFiltering ? Line.Of("Find: ", Tone.Key).Then(list.Filter + "_", Tone.Strong)
-            : list.Filter.Length > 0 ? Line.Of("Found by ", Tone.Quiet).Then(list.Filter, Tone.Strong).Then("   Esc shows all", Tone.Quiet)
+            : list.Filter.Length > 0 ? Line.Of("Found by ", Tone.Quiet).Then(list.Filter, Tone.Strong)
             : list.FindsIn is { } finds ? Line.Of($"/ finds by {finds}", Tone.Quiet)
             : Line.Empty;
+        var way = list.Filter.Length > 0 && !list.IsFiltering ? "   Esc shows all" : "";
+        var meaning = list.Filter.Length > 0 && list.Understood is { } understood ? $"   as {understood}" : "";
+
+        // Where there is no room for all of it, what was understood is left out first.
+        typed = typed.Width + TextWidth.Of(meaning + way) + count.Length < width ? typed.Then(meaning, Tone.Quiet) : typed;
+        typed = way.Length > 0 ? typed.Then(way, Tone.Quiet) : typed;
 
         yield return typed.Width + count.Length + 1 > width ? typed : typed.Then(new string(' ', width - typed.Width - count.Length)).Then(count, Tone.Quiet);
     }

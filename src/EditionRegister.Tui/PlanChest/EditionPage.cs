@@ -1,4 +1,5 @@
 using EditionRegister.Domain;
+using EditionRegister.Domain.Reading.Search;
 using EditionRegister.Tui.Hall;
 using EditionRegister.Tui.Pages;
 using EditionRegister.Tui.Sheets;
@@ -13,12 +14,16 @@ internal sealed class EditionPage : TrayPage
     private readonly long _edition;
     private readonly Marking _marking;
     private readonly EditionDeeds _deeds;
+    private SoughtNumber? _begin;
     private EditionTray? _tray;
     private IReadOnlyList<TrayGroup> _groups = [];
 
-    public EditionPage(Desk desk, long edition)
+    /// <param name="desk">The desk.</param>
+    /// <param name="edition">Which edition.</param>
+    /// <param name="begin">The number on which the cursor begins, where somebody looked for one.</param>
+    public EditionPage(Desk desk, long edition, SoughtNumber? begin = null)
     {
-        (_desk, _edition) = (desk, edition);
+        (_desk, _edition, _begin) = (desk, edition, begin);
         _marking = new Marking(desk, this);
         _deeds = new EditionDeeds(desk, this);
     }
@@ -75,7 +80,8 @@ internal sealed class EditionPage : TrayPage
         }
 
         _tray = new EditionTray(Seen);
-        Current = _tray.Find(before) ?? Current;
+        Current = _tray.Find(before) ?? (_begin is { } begin ? _tray.Find(begin, Seen.Work) : null) ?? Current;
+        _begin = null;
         Lay();
     }
 

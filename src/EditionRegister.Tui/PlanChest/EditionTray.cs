@@ -1,6 +1,8 @@
 using EditionRegister.Domain.Editions;
 using EditionRegister.Domain.Integrity;
 using EditionRegister.Domain.Numbers;
+using EditionRegister.Domain.Reading.Search;
+using EditionRegister.Domain.Works;
 using EditionRegister.Tui.Hall;
 using EditionRegister.Tui.Pages;
 
@@ -60,6 +62,11 @@ internal sealed class EditionTray
 
         return null;
     }
+
+    /// <summary>The first slot of a number that is looked for: the number itself, else a sheet that says it has it; null where there is none.</summary>
+    public int? Find(SoughtNumber number, Work work) =>
+        (Slots.FirstOrDefault(slot => slot is { Numbering: { } numbering, Cell.Ordinal: { } ordinal } && number.Fits(numbering, ordinal))
+            ?? Slots.FirstOrDefault(slot => slot.Cell.Sheet is { } sheet && number.Fits(work, sheet)))?.At;
 
     private void Add(string heading, Numbering? numbering, IEnumerable<MapCell> cells, EditionSeen seen)
     {

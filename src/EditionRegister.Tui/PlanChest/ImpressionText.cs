@@ -45,7 +45,7 @@ internal static class ImpressionText
     private static IReadOnlyList<Line> Facts(ImpressionWhole whole, int width)
     {
         var (work, sheet) = (whole.Seen.Work, whole.Seen.Impression);
-        (string, string?)[] printed = [.. ImpressionFacts.OfTheWork(work), .. ImpressionFacts.OfTheRun(work, sheet, whole.Units)];
+        (string, string?)[] printed = [.. ImpressionFacts.OfTheWork(work), .. ImpressionFacts.OfTheRun(work, sheet, whole.Sizes)];
         var itself = ImpressionFacts.OfTheSheet(work, sheet);
 
         return width < Wide

@@ -12,6 +12,7 @@ internal static class OwnWordForms
     private const string Word = "Word";
     private const string Mark = "Mark";
     private const string Name = "Name";
+    private const string Aat = "Thesaurus id";
     private const string InSize = "In the edition size";
     private const string InTotal = "In the total";
     private const string ForSale = "For sale by custom";
@@ -57,6 +58,17 @@ internal static class OwnWordForms
         register.AddFault.Run(new NewFault(form[Word]!, form[Name]!));
 
         return WordsSaid.Fault(form[Word]!, form[Name]!);
+    })));
+
+    public static Form NewTechnique(Desk desk) => new("Add a technique", [
+        new Field(Word) { IsNeeded = true, Form = "for the register, for ever: small letters and hyphens, such as plaster-print" },
+        new Field(Name) { IsNeeded = true, Form = "as it is said and written: plaster print" },
+        new Field(Aat) { Form = "its figures in the Getty thesaurus, looked up there by its label; or empty" },
+    ], async form => new Saved(await desk.Store.Do(register =>
+    {
+        register.AddTechnique.Run(new NewTechnique(form[Word]!, form[Name]!, form[Aat]));
+
+        return WordsSaid.Technique(form[Word]!, form[Name]!);
     })));
 
     private static Field[] OfKind(NumberingKind? kind) =>

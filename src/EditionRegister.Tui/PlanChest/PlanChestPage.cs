@@ -21,13 +21,16 @@ internal sealed class PlanChestPage(Desk desk) : ListPage
     public override string Explains =>
         "Everything you have printed, edition by edition, as it lies in the drawers. "
         + "Type / and then a few letters of a title, a maker, a place, an owner or a sheet's code: with each letter the list grows shorter. "
-        + "Enter opens an edition as a tray of its numbers, where you see at one glance which are here, away or sold. "
+        + "A number, a date or a technique is understood as you write it (A/P 2, c. 2019, spring 2024, etching), and beside the text stands what it was taken for. "
+        + "Enter opens an edition as a tray of its numbers, where you see at one glance which are here, away or sold; if you looked for a number, on that one. "
         + "Here, away and sold count the numbered sheets of an edition, or all sheets of a work without one. "
         + "A work whose edition is not declared yet opens at the Bench, where editions are made.";
 
     public override Listing Rows => _rows;
 
-    public override string? FindsIn => "title, maker, code, place, owner";
+    public override string? FindsIn => "title, maker, code, place, owner, number, date, technique";
+
+    public override string? Understood => _found is { } found ? SoughtSaid.Short(found.Sought) : null;
 
     public override string Empty =>
         Filter.Length > 0 ? "Nothing is found by that. Esc shows all."
@@ -117,7 +120,7 @@ internal sealed class PlanChestPage(Desk desk) : ListPage
     }
 
     private Opening Opened(ChestLine line) =>
-        line.Edition is { } edition ? new EditionPage(desk, edition) : new GoTo(RoomName.Bench, new Bench.WorkPage(desk, line.Work));
+        line.Edition is { } edition ? new EditionPage(desk, edition, _found?.Sought.Number) : new GoTo(RoomName.Bench, new Bench.WorkPage(desk, line.Work));
 
     private Opening Everything() => PaperForms.Of(desk, new ImpressionChoice { All = true }, "every sheet that is not left out");
 }

@@ -17,6 +17,7 @@ internal static class NewRegisterForm
         new Field(Called) { Form = "at the top of the screen and on lists: Studio Tolland; empty takes the folder's name" },
         SettingsFields.Currency("EUR"),
         SettingsFields.Sizes("mm"),
+        SettingsFields.Writing("measured"),
         SettingsFields.Paper("A4"),
         SettingsFields.Link(""),
     ], form => MakeAsync(form, services))
@@ -32,6 +33,7 @@ internal static class NewRegisterForm
             Name = form[Called] ?? Path.GetFileName(path),
             Currency = form[SettingsFields.CurrencyLabel]!.ToUpperInvariant(),
             Units = form[SettingsFields.SizesLabel]!,
+            SizeWriting = SettingsFields.WritingOf(form),
             Page = SettingsFields.PageOf(form),
             BaseUrl = form[SettingsFields.LinkLabel]?.TrimEnd('/'),
         };

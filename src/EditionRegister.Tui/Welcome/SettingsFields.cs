@@ -1,5 +1,6 @@
 using EditionRegister.Domain.Documents;
 using EditionRegister.Domain.Prices;
+using EditionRegister.Domain.Sizes;
 using EditionRegister.Tui.Asking;
 
 namespace EditionRegister.Tui.Welcome;
@@ -9,6 +10,7 @@ internal static class SettingsFields
 {
     public const string CurrencyLabel = "Currency of your prices";
     public const string SizesLabel = "Sizes on documents in";
+    public const string WritingLabel = "Sizes are written";
     public const string PaperLabel = "Paper for documents";
     public const string LinkLabel = "Address for QR links";
 
@@ -21,6 +23,8 @@ internal static class SettingsFields
 
     public static Field Sizes(string given) => Field.OneOf(SizesLabel, ["mm", "in"], given);
 
+    public static Field Writing(string given) => Field.OneOf(WritingLabel, [.. SizeWriting.All.Select(writing => writing.Word)], given);
+
     public static Field Paper(string given) => Field.OneOf(PaperLabel, [.. PageSize.All.Select(page => page.Word)], given);
 
     public static Field Link(string given) => new(LinkLabel, given)
@@ -28,6 +32,8 @@ internal static class SettingsFields
         Form = "https://example.org/prints; empty prints no QR codes",
         Wrong = typed => LinkAddress.IsOne(typed) ? null : $"“{typed}” is no address to link to: write {LinkAddress.Form}.",
     };
+
+    public static SizeWriting WritingOf(Form form) => SizeWriting.Of(form[WritingLabel])!;
 
     public static PageSize PageOf(Form form) => PageSize.Of(form[PaperLabel])!;
 }

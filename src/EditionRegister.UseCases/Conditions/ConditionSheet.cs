@@ -1,5 +1,6 @@
 using EditionRegister.Domain.Conditions;
 using EditionRegister.Domain.Impressions;
+using EditionRegister.Domain.Sizes;
 using EditionRegister.Domain.Works;
 using EditionRegister.UseCases.Wording;
 
@@ -14,10 +15,10 @@ public static class ConditionSheet
     /// <param name="sheet">The sheet.</param>
     /// <param name="report">Which report.</param>
     /// <param name="register">The register's name.</param>
-    /// <param name="units">"mm" or "in".</param>
-    public static IReadOnlyList<string> Lines(Work work, Impression sheet, ConditionReport report, string register, string units)
+    /// <param name="sizes">How sizes are written.</param>
+    public static IReadOnlyList<string> Lines(Work work, Impression sheet, ConditionReport report, string register, SizeStyle sizes)
     {
-        var run = ImpressionFacts.OfTheRun(work, sheet, units).Where(fact => fact.Label is "Paper" or "Image" or "Sheet");
+        var run = ImpressionFacts.OfTheRun(work, sheet, sizes).Where(fact => fact.Label is "Paper" or "Image" or "Sheet");
         List<string> lines =
         [
             $"Condition report, {Called.Plain(report.Occasion)}",

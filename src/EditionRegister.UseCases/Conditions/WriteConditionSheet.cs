@@ -25,7 +25,7 @@ public sealed class WriteConditionSheet(RegisterStore store, RegisterSettings se
 
         var meant = report is { } ordinal ? reports.FirstOrDefault(one => one.Ordinal == ordinal) ?? throw ConditionRefusals.NoSuchReport(seen.Impression, ordinal) : reports[^1];
 
-        return ConditionSheet.Lines(seen.Work, seen.Impression, meant, settings.Name, settings.Units);
+        return ConditionSheet.Lines(seen.Work, seen.Impression, meant, settings.Name, settings.Sizes);
     }
 
     /// <summary>Answers the path written.</summary>

@@ -34,7 +34,7 @@ internal sealed class CertificateDraft(RegisterStore store, Domain.RegisterSetti
         PageWord = _wording.Page,
         Language = _wording.Language,
         Page = settings.Page,
-        Units = settings.Units,
+        Sizes = settings.Sizes,
         Link = Links.Of(settings, sheet),
         Serial = serial,
         Issued = issued,

@@ -18,7 +18,7 @@ public sealed class PlanLabels(RegisterStore store, RegisterSettings settings)
     {
         var sheet = LabelSheets.Named(labelSheet, store.Folder.Templates);
         var labels = store.Read(reader => ImpressionsChosen.Find(reader, choice)
-            .SelectMany(chosen => chosen.Sheets.Select(impression => LabelComposer.Of(chosen.Work, impression, Links.Of(settings, impression))))
+            .SelectMany(chosen => chosen.Sheets.Select(impression => LabelComposer.Of(chosen.Work, impression, Links.Of(settings, impression), settings.Sizes)))
             .ToList());
         LabelsPdf.Demand(sheet, labels, firstPosition);
 

@@ -3,7 +3,7 @@ namespace EditionRegister.UseCases.Looking;
 /// <summary>Which impressions a list is to show; null asks for nothing.</summary>
 public sealed record ImpressionsWanted
 {
-    /// <summary>Every one of these is found in title, maker, code or place; case and accents make no difference.</summary>
+    /// <summary>Every one of these is found in title, maker, code, place, year or technique; a number, a date or a technique among them is met however it is recorded.</summary>
     public IReadOnlyList<string> Texts { get; init; } = [];
 
     /// <summary>A part of the maker's name, or their number.</summary>

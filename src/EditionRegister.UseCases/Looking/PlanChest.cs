@@ -1,5 +1,6 @@
 using EditionRegister.Domain.Documents;
 using EditionRegister.Domain.People;
+using EditionRegister.Domain.Reading.Search;
 using EditionRegister.Store;
 using EditionRegister.Store.Lists;
 using EditionRegister.Store.Reading;
@@ -28,18 +29,26 @@ public sealed class PlanChest(RegisterStore store, long? keeper)
 
     /// <summary>Reads the lines with title, makers and numberings, so that a first list stands at once; the sheets come with <see cref="ReadSheets"/>.</summary>
     /// <exception cref="Domain.RefusedException">The register cannot be opened or read.</exception>
-    public void Open() => _picture = store.Read(reader => new ChestPicture(reader.Head, reader.Book, new ChestReading(reader).Lines(null), sheetsAreRead: false));
+    public void Open() => _picture = store.Read(reader => new ChestPicture(reader.Head, reader.Book, reader.OwnWords, new ChestReading(reader).Lines(null), sheetsAreRead: false));
 
     /// <summary>Reads what needs every impression, in one pass; lines that another program wrote meanwhile come along.</summary>
     /// <exception cref="Domain.RefusedException">The register cannot be opened or read.</exception>
     public void ReadSheets() => _picture = store.Read(reader => Whole(reader, _picture));
 
     /// <summary>
-    /// Every word is found in the title, a maker's name or class code, the code of a sheet or a part of it, the name of a place it lies in or of one around
-    /// that, or the name of its owner or of who has it. Case and accents make no difference, nor do dashes in a code. Blank finds all. Always by maker,
+    /// Every part of the text is met. A word is found in the title, a maker's name or class code, the code of a sheet or a part of it, the name of a place it
+    /// lies in or of one around that, the name of its owner or of who has it, or (three letters and more) the year or the technique as written. Case and
+    /// accents make no difference, nor do dashes in a code. A number is also met where the edition has it, or a sheet says so; a date by the year of the work,
+    /// by the days its sheets were printed on and by that of declaring; a technique by whatever words it was written in. Blank finds all. Always by maker,
     /// title and edition. A sheet without a number is found on the line of its work's first edition.
     /// </summary>
-    public ChestFound Find(string? text) => _picture.Find(text);
+    public ChestFound Find(string? text) => FindSought(Read(text));
+
+    /// <summary>The same, of what was read before.</summary>
+    public ChestFound FindSought(Sought sought) => _picture.Find(sought);
+
+    /// <summary>What somebody means by a text.</summary>
+    public Sought Read(string? text) => Sought.Read(text, _picture.OwnWords);
 
     /// <summary>Takes up what was written since, by whatever program; answers whether anything was.</summary>
     /// <exception cref="Domain.RefusedException">The register cannot be opened or read.</exception>
@@ -62,7 +71,7 @@ public sealed class PlanChest(RegisterStore store, long? keeper)
         var works = since.Roots.Select(root => Subjects.IdIn(root, "work")).OfType<long>().ToHashSet();
 
         return !since.Continues || works.Count > Many || !SameNames(before.Book, reader.Book)
-            ? before.SheetsAreRead ? Whole(reader, ChestPicture.Empty) : new ChestPicture(reader.Head, reader.Book, new ChestReading(reader).Lines(null), sheetsAreRead: false)
+            ? before.SheetsAreRead ? Whole(reader, ChestPicture.Empty) : new ChestPicture(reader.Head, reader.Book, reader.OwnWords, new ChestReading(reader).Lines(null), sheetsAreRead: false)
             : Mended(reader, before, works);
     }
 
@@ -70,20 +79,20 @@ public sealed class PlanChest(RegisterStore store, long? keeper)
     {
         if (works.Count == 0)
         {
-            return before.At(reader.Head, reader.Book);
+            return before.At(reader.Head, reader.Book, reader.OwnWords);
         }
 
         var lines = new ChestReading(reader).Lines(works);
         var laid = before.SheetsAreRead ? new SheetsOnLines(lines, ChestSheets.Read(reader, works), reader.Book, keeper).Lay() : lines;
 
-        return new ChestPicture(reader.Head, reader.Book, before.Entries.Where(entry => !works.Contains(entry.Line.Work)).Concat(laid), before.SheetsAreRead);
+        return new ChestPicture(reader.Head, reader.Book, reader.OwnWords, before.Entries.Where(entry => !works.Contains(entry.Line.Work)).Concat(laid), before.SheetsAreRead);
     }
 
     private ChestPicture Whole(Reader reader, ChestPicture before)
     {
         var lines = reader.Head == before.Head ? before.Entries : new ChestReading(reader).Lines(null);
 
-        return new ChestPicture(reader.Head, reader.Book, new SheetsOnLines(lines, ChestSheets.Read(reader, null), reader.Book, keeper).Lay(), sheetsAreRead: true);
+        return new ChestPicture(reader.Head, reader.Book, reader.OwnWords, new SheetsOnLines(lines, ChestSheets.Read(reader, null), reader.Book, keeper).Lay(), sheetsAreRead: true);
     }
 
     /// <summary>Whether everybody and every place known before is still called, kept and nested as before; who is new stands on no line that is not written anew.</summary>

@@ -29,7 +29,7 @@ internal sealed class BatchWriter(Writing writing, long batch)
         if (listed.Known is null)
         {
             NewWorks++;
-            MakeWork(listed.First, maker).Record(id, deed);
+            MakeWork(listed.First, maker).Record(id, writing.Read.OwnWords, deed);
             JoinEstates(places.Select(place => (place.Row, place.Whose)), id, maker, deed);
         }
 

@@ -13,8 +13,10 @@ internal static class ListedSheets
     {
         var id = deed.NewId("print_run");
         deed.Set("print_run", id,
-            ("work", work), ("ordinal", ordinal), ("purpose", "unknown"), ("paper", row.Paper), ("state", row.State),
+            ("work", work), ("ordinal", ordinal), ("purpose", "unknown"), ("state", row.State),
             ("image_height", row.ImageHeight), ("image_width", row.ImageWidth), ("sheet_height", row.SheetHeight), ("sheet_width", row.SheetWidth));
+        deed.SetPaper(id, row.Paper);
+        deed.SetWrittenSizes(id, row.ImageWritten, row.SheetWritten);
         deed.SetDate("print_run", id, "printed", row.Printed);
 
         return id;

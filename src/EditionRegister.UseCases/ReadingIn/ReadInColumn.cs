@@ -44,6 +44,13 @@ public sealed record ReadInColumn
 
     public static ReadInColumn SheetWidth { get; } = new("sheet width mm");
 
+    public static ReadInColumn ImageSize { get; } = new("image size", "size of image", "plate size", "block size");
+
+    public static ReadInColumn SheetSize { get; } = new("sheet size", "size of sheet", "paper size");
+
+    /// <summary>Sizes of image and sheet in one cell, each named: "image: 30 x 22 cm; sheet: 40 x 30 cm".</summary>
+    public static ReadInColumn Sizes { get; } = new("sizes", "size", "dimensions", "measurements");
+
     public static ReadInColumn Condition { get; } = new("condition");
 
     public static ReadInColumn Place { get; } = new("place", "where", "location", "drawer", "shelf");
@@ -65,7 +72,7 @@ public sealed record ReadInColumn
     public static IReadOnlyList<ReadInColumn> All { get; } =
     [
         Code, Maker, Title, Year, Technique, Paper, State, Standing, Number, EditionKind, EditionSize, Printed, Signed, Inscription,
-        ImageHeight, ImageWidth, SheetHeight, SheetWidth, Condition, Place, With, FreeToSell, AskingPrice, Currency, Owner, NetPrice, Notes,
+        ImageHeight, ImageWidth, SheetHeight, SheetWidth, ImageSize, SheetSize, Sizes, Condition, Place, With, FreeToSell, AskingPrice, Currency, Owner, NetPrice, Notes,
     ];
 
     public string Name { get; }

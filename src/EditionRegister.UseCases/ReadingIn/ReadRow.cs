@@ -79,6 +79,11 @@ internal sealed record ReadRow
 
     public long? SheetWidth { get; init; }
 
+    /// <summary>The size of the image in the words of the file, where it gives it in words.</summary>
+    public string? ImageWritten { get; init; }
+
+    public string? SheetWritten { get; init; }
+
     public string? Condition { get; init; }
 
     public string? Place { get; init; }

@@ -19,14 +19,45 @@ internal sealed class RowCells(IReadOnlyDictionary<ReadInColumn, ColumnMatch> co
 
     public RecordedDate Date(ReadInColumn column)
     {
-        var date = RecordedDate.Read(Text(column));
-
-        if (date.IsKnown && !Edtf.TryParse(date.Text, out _))
+        if (Text(column) is not { } text)
         {
-            Remark(column, date.Text!, "is kept as written; its earliest and latest day are not known");
+            return RecordedDate.None;
         }
 
+        if (!RecordedDate.TryRead(text, out var date))
+        {
+            Remark(column, text.Trim(), $"was not read as a date and is kept as written; its earliest and latest day are not known{(RecordedDate.WhyNot(text) is { } why ? $". {why.TrimEnd('.')}" : "")}");
+
+            return RecordedDate.Read(text);
+        }
+
+        ReadAs(column, text, date.InOtherWords);
+
         return date;
+    }
+
+    /// <summary>Words that are kept as written and read beside.</summary>
+    /// <param name="column">The column.</param>
+    /// <param name="inOtherWords">How they are read; null where they say it plainly.</param>
+    public string? Words(ReadInColumn column, Func<string, string?> inOtherWords)
+    {
+        if (Text(column) is not { } text)
+        {
+            return null;
+        }
+
+        ReadAs(column, text, inOtherWords(text));
+
+        return text;
+    }
+
+    /// <summary>Notes how a cell was read, where something was read into it.</summary>
+    public void ReadAs(ReadInColumn column, string text, string? inOtherWords)
+    {
+        if (inOtherWords is not null)
+        {
+            Reading(column, text, inOtherWords);
+        }
     }
 
     /// <summary>One of a closed list of words, written with spaces or hyphens.</summary>

@@ -1,4 +1,6 @@
 using EditionRegister.Domain.Codes;
+using EditionRegister.Domain.Reading.Papers;
+using EditionRegister.Domain.Reading.Techniques;
 using EditionRegister.Domain.Works;
 using EditionRegister.Formats.Csv;
 
@@ -29,6 +31,7 @@ internal sealed class RowReader(IReadOnlyList<ColumnMatch> columns, string curre
         var (kind, extent) = EditionKind(cells);
         var money = cells.Text(ReadInColumn.Currency)?.ToUpperInvariant() ?? currency;
         var (net, netCurrency) = Net(cells, money);
+        var sizes = RowSizes.Of(cells);
 
         ReadRow read = new()
         {
@@ -38,8 +41,8 @@ internal sealed class RowReader(IReadOnlyList<ColumnMatch> columns, string curre
             Title = title,
             TitleState = titleState,
             Year = cells.Date(ReadInColumn.Year),
-            Technique = cells.Text(ReadInColumn.Technique),
-            Paper = cells.Text(ReadInColumn.Paper),
+            Technique = cells.Words(ReadInColumn.Technique, text => TechniqueAsRead.Of(text, own.Techniques)),
+            Paper = cells.Words(ReadInColumn.Paper, PaperAsRead.Of),
             State = cells.Text(ReadInColumn.State),
             Standing = standing,
             EditionKind = kind,
@@ -47,10 +50,12 @@ internal sealed class RowReader(IReadOnlyList<ColumnMatch> columns, string curre
             Printed = cells.Date(ReadInColumn.Printed),
             Signed = cells.YesNo(ReadInColumn.Signed) ?? "unknown",
             Inscription = sheet.Inscription(),
-            ImageHeight = cells.Millimetres(ReadInColumn.ImageHeight),
-            ImageWidth = cells.Millimetres(ReadInColumn.ImageWidth),
-            SheetHeight = cells.Millimetres(ReadInColumn.SheetHeight),
-            SheetWidth = cells.Millimetres(ReadInColumn.SheetWidth),
+            ImageHeight = sizes.ImageHeight,
+            ImageWidth = sizes.ImageWidth,
+            ImageWritten = sizes.ImageWritten,
+            SheetHeight = sizes.SheetHeight,
+            SheetWidth = sizes.SheetWidth,
+            SheetWritten = sizes.SheetWritten,
             Condition = cells.Text(ReadInColumn.Condition),
             Place = cells.Known(ReadInColumn.Place),
             With = cells.Known(ReadInColumn.With),
@@ -61,11 +66,14 @@ internal sealed class RowReader(IReadOnlyList<ColumnMatch> columns, string curre
             Currency = money,
             Owner = cells.Known(ReadInColumn.Owner),
             Notes = cells.Text(ReadInColumn.Notes),
-            Kept = [.. columns.Where(match => match.Column is null && row.Fields[match.Index].Length > 0).Select(match => (match.Header, row.Fields[match.Index]))],
+            Kept = [.. columns.Where(match => (match.Column is null || IsKeptToo(match.Column, sizes)) && row.Fields[match.Index].Length > 0).Select(match => (match.Header, row.Fields[match.Index]))],
         };
 
         return (sheet.Edition() is { } stated ? read.Stating(stated) : read).Bearing(number);
     }
+
+    /// <summary>Sizes that say of neither image nor sheet what they are stay with the sheet as they are written.</summary>
+    private static bool IsKeptToo(ReadInColumn column, RowSizes sizes) => column == ReadInColumn.Sizes && sizes is { ImageWritten: null, SheetWritten: null };
 
     /// <summary>Names a value that keeps the file from being read in.</summary>
     public void Problem(int line, ReadInColumn column, string value, string what) =>

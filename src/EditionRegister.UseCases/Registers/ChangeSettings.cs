@@ -51,6 +51,7 @@ public sealed class ChangeSettings
         Page = correction.Page ?? before.Page,
         Currency = correction.Currency?.ToUpperInvariant() ?? before.Currency,
         Units = correction.Units ?? before.Units,
+        SizeWriting = correction.SizeWriting ?? before.SizeWriting,
         By = correction.Writer is { } who ? who.Length == 0 ? null : Persons.Find(_store.Read(reader => reader.Book), who) : before.By,
         PrinterOffset = new PrinterOffset(correction.PrinterRight ?? before.PrinterOffset.Right, correction.PrinterDown ?? before.PrinterOffset.Down),
     };

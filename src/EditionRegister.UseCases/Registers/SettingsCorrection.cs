@@ -1,4 +1,5 @@
 using EditionRegister.Domain.Documents;
+using EditionRegister.Domain.Sizes;
 
 namespace EditionRegister.UseCases.Registers;
 
@@ -16,6 +17,8 @@ public sealed record SettingsCorrection
 
     /// <summary>"mm" or "in".</summary>
     public string? Units { get; init; }
+
+    public SizeWriting? SizeWriting { get; init; }
 
     /// <summary>Who writes in this register, by name or number; empty is nobody named.</summary>
     public string? Writer { get; init; }

@@ -3,6 +3,7 @@ using EditionRegister.Domain.Documents;
 using EditionRegister.Domain.Codes;
 using EditionRegister.Domain.Editions;
 using EditionRegister.Domain.Impressions;
+using EditionRegister.Domain.Sizes;
 using EditionRegister.Domain.Works;
 
 namespace EditionRegister.UseCases.Wording;
@@ -21,8 +22,8 @@ public static class ImpressionFacts
 
     /// <param name="work">The work.</param>
     /// <param name="sheet">One of its impressions.</param>
-    /// <param name="units">"mm" or "in".</param>
-    public static IReadOnlyList<(string Label, string? Value)> OfTheRun(Work work, Impression sheet, string units)
+    /// <param name="sizes">How sizes are written.</param>
+    public static IReadOnlyList<(string Label, string? Value)> OfTheRun(Work work, Impression sheet, SizeStyle sizes)
     {
         var run = work.RunOf(sheet);
 
@@ -32,8 +33,8 @@ public static class ImpressionFacts
             ("Printed", run?.Printed.ToString()),
             ("Paper", run?.Paper),
             ("State", run?.State),
-            ("Image", SizesShown.Show(run?.ImageHeight, run?.ImageWidth, units)),
-            ("Sheet", SizesShown.Show(run?.SheetHeight, run?.SheetWidth, units)),
+            ("Image", SizesShown.Show(run?.ImageHeight, run?.ImageWidth, sizes)),
+            ("Sheet", SizesShown.Show(run?.SheetHeight, run?.SheetWidth, sizes)),
         ];
     }
 

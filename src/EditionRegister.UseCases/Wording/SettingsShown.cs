@@ -13,6 +13,7 @@ public static class SettingsShown
         ("Written by", settings.By is { } by ? $"{book.NameOf(by)}, person {Counted.Figure(by)}" : "nobody named"),
         ("Currency", settings.Currency),
         ("Sizes on documents in", settings.Units),
+        ("Sizes are written", $"{settings.SizeWriting.Word} ({settings.SizeWriting.Description})"),
         ("Paper for documents", settings.Page.Word),
         ("Address for QR links", settings.BaseUrl ?? "none, so no QR codes are printed"),
         ("Label printer", Offset(settings)),

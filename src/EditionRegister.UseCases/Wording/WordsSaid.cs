@@ -15,5 +15,7 @@ public static class WordsSaid
 
     public static string Fault(string word, string name) => $"Fault {word} added: {name.Trim()}.";
 
+    public static string Technique(string word, string name) => $"Technique {word} added: {name.Trim()}. It is read in words from now on.";
+
     private static string Not(bool yes) => yes ? "" : "not ";
 }

@@ -16,7 +16,7 @@ public sealed class EditWork(RegisterStore store)
     /// <exception cref="Domain.RefusedException">work-not-found, or changed-meanwhile with both values.</exception>
     public bool Run(long id, string? title, RecordedDate? year, string? technique, long? seen = null) => store.Write("edit-work", writing =>
     {
-        _ = writing.Read.Work(id) ?? throw WorkRefusals.NoSuchWork(id);
+        var work = writing.Read.Work(id) ?? throw WorkRefusals.NoSuchWork(id);
         var deed = writing.On(Root.Work(id));
 
         if (title is not null)
@@ -34,7 +34,7 @@ public sealed class EditWork(RegisterStore store)
         if (technique is not null)
         {
             writing.StillAsSeen("work", id, seen, "technique", technique);
-            deed.Set("work", id, ("technique", technique));
+            deed.SetTechnique(id, technique, work.Techniques, writing.Read.OwnWords.Techniques);
         }
 
         return true;

@@ -17,7 +17,7 @@ public sealed class RecordWork(RegisterStore store)
         var book = writing.Read.Book;
         var id = writing.NewId("work");
         var deed = writing.On(Root.Work(id));
-        (work with { Makers = [.. makers.Select(who => Persons.Find(book, who))] }).Record(id, deed);
+        (work with { Makers = [.. makers.Select(who => Persons.Find(book, who))] }).Record(id, writing.Read.OwnWords, deed);
 
         foreach (var (contributor, ordinal) in (contributors ?? []).Select((contributor, i) => (contributor, i + 1)))
         {

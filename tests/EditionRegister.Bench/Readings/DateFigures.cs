@@ -18,54 +18,47 @@ internal static class DateFigures
         }
 
         var table = TableFile.Read(file);
-        var (rows, overlap, equal, notRead) = (0, 0, 0, 0);
-        var excess = 0L;
-        List<string> disagreements = [];
+        List<DateRow> rows = [.. table.Rows.Select(row => DateRow.Of(table, row)).OfType<DateRow>()];
 
-        foreach (var row in table.Rows)
+        PrintCounts(rows, Path.GetFileName(file), output);
+        PrintYearless(table, output);
+        DateSpeed.Print(output);
+        PrintDisagreements(rows, output);
+    }
+
+    private static void PrintCounts(List<DateRow> rows, string file, TextWriter output)
+    {
+        Line(output, $"dates: {rows.Count} rows with years of {file}; not read {rows.Count(row => row.Read is null)}");
+        Line(output, $"  the date itself: overlap {Share(rows, row => row.Overlaps(row.Main))}, equal {Share(rows, row => row.IsEqual(row.Main))}, mean excess width {rows.Average(row => row.Excess):0.00} years");
+        Line(output, $"  the date itself or the whole of what is said: overlap {Share(rows, row => row.Overlaps(row.Main) || row.Overlaps(row.Whole))}, equal {Share(rows, row => row.IsEqual(row.Main) || row.IsEqual(row.Whole))}");
+        Line(output, $"  and equal to any museum's years for the same text: {Share(rows, row => row.IsEqualToAny)}");
+    }
+
+    private static void PrintYearless(TableFile table, TextWriter output)
+    {
+        List<string> texts = [.. table.Rows.Where(row => DateRow.IsWithoutYear(table, row)).Select(row => table[row, "text"])];
+
+        Line(output, $"  0..0, no year by the museum: {texts.Count} more rows, of which {texts.Count(text => DateReader.Read(text) is { IsUndated: true })} are read as undated");
+    }
+
+    private static void PrintDisagreements(List<DateRow> rows, TextWriter output)
+    {
+        List<DateRow> differing = [.. rows.Where(row => !row.IsEqual(row.Main) && !row.IsEqual(row.Whole))];
+
+        foreach (var cause in differing.GroupBy(row => row.Cause).OrderByDescending(cause => cause.Count()).ThenBy(cause => cause.Key, StringComparer.Ordinal))
         {
-            if (!int.TryParse(table[row, "earliest"], NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var from) || !int.TryParse(table[row, "latest"], NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var to))
-            {
-                continue;
-            }
-
-            rows++;
-            var read = DateReader.Read(table[row, "text"]);
-
-            if (read is not { Earliest: { } earliest, Latest: { } latest })
-            {
-                notRead++;
-                disagreements.Add($"not read  {table[row, "text"]} | {from}..{to}");
-                continue;
-            }
-
-            overlap += earliest <= to && latest >= from ? 1 : 0;
-            equal += earliest == from && latest == to ? 1 : 0;
-            excess += Math.Max(0, latest - earliest - (to - from));
-
-            if (earliest != from || latest != to)
-            {
-                disagreements.Add($"{(earliest <= to && latest >= from ? Cause(table[row, "text"]) : "APART")}  {table[row, "text"]} | museum {from}..{to} | read {earliest}..{latest} {read.Edtf} | {table[row, "other_readings"]}");
-            }
+            Line(output, $"  {cause.Key}: {cause.Count()}, of which apart {cause.Count(IsApart)}");
         }
 
-        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"dates: {rows} rows with years of {Path.GetFileName(file)}; overlap {overlap} ({100.0 * overlap / rows:0.0} %), equal {equal} ({100.0 * equal / rows:0.0} %), not read {notRead}, mean excess width {(double)excess / rows:0.00} years"));
-
-        foreach (var cause in disagreements.GroupBy(line => line.Split("  ")[0]).OrderByDescending(cause => cause.Count()))
+        foreach (var row in differing.OrderBy(row => IsApart(row) ? 0 : 1).ThenBy(row => row.Cause, StringComparer.Ordinal).ThenBy(row => row.Text, StringComparer.Ordinal))
         {
-            output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {cause.Key}: {cause.Count()}"));
-        }
-
-        foreach (var line in disagreements.Order(StringComparer.Ordinal))
-        {
-            output.WriteLine("  " + line);
+            Line(output, $"  {(IsApart(row) ? "APART, " : "")}{row.Cause}  {row.Text} | museum {row.From}..{row.To} | read {row.Read?.Earliest}..{row.Read?.Latest} {row.Read?.Edtf} | whole {row.Whole?.Earliest}..{row.Whole?.Latest} | {row.OtherReadings}");
         }
     }
 
-    private static string Cause(string text) =>
-        text.Contains("c.", StringComparison.OrdinalIgnoreCase) || text.Contains("ca", StringComparison.OrdinalIgnoreCase) || text.Contains("about", StringComparison.OrdinalIgnoreCase) ? "about"
-        : text.Contains("print", StringComparison.OrdinalIgnoreCase) || text.Contains("publish", StringComparison.OrdinalIgnoreCase) || text.Contains("cast", StringComparison.OrdinalIgnoreCase) ? "later printing"
-        : text.Contains("century", StringComparison.OrdinalIgnoreCase) ? "century"
-        : text.Contains("before", StringComparison.OrdinalIgnoreCase) || text.Contains("after", StringComparison.OrdinalIgnoreCase) ? "open end"
-        : "other";
+    private static bool IsApart(DateRow row) => !row.Overlaps(row.Main) && !row.Overlaps(row.Whole);
+
+    private static string Share(List<DateRow> rows, Func<DateRow, bool> holds) => string.Create(CultureInfo.InvariantCulture, $"{rows.Count(holds)} ({100.0 * rows.Count(holds) / rows.Count:0.0} %)");
+
+    private static void Line(TextWriter output, FormattableString line) => output.WriteLine(line.ToString(CultureInfo.InvariantCulture));
 }

@@ -24,12 +24,15 @@ internal static class SizeFigures
         }
 
         var table = TableFile.Read(file);
-        var (rows, right, pairs, differ) = (0, 0, 0, 0);
+        var (rows, right, pairs, differ, declinedCount) = (0, 0, 0, 0, 0);
         List<string> disagreements = [];
 
         foreach (var row in table.Rows)
         {
-            var read = SizeReader.Read(table[row, "text"]);
+            var whole = SizeReader.Read(table[row, "text"]);
+            var read = whole.Sizes;
+            declinedCount += whole.Declined.Count;
+            disagreements.AddRange(whole.Declined.Select(declined => $"declined  {table[row, "text"]} | {declined.WhyNot}"));
             pairs += read.Count(part => part.Agreement != Agreement.OneSystem);
             differ += read.Count(part => part.Agreement == Agreement.Differ);
             disagreements.AddRange(read.Where(part => part.Agreement == Agreement.Differ).Select(part => $"systems differ  {table[row, "text"][part.Span]}"));
@@ -43,12 +46,12 @@ internal static class SizeFigures
 
             // Tate's width is the first number of the text; the others name their own.
             var (first, second) = table[row, "dataset"] == "tate" ? (width, height) : (height, width);
-            var found = read.Any(part => Near(part.Height, first) && part.Width is { } other && Near(other, second));
+            var found = read.Any(part => part.Height is { } high && Near(high, first) && part.Width is { } other && Near(other, second));
             right += found ? 1 : 0;
             disagreements.AddRange(found ? [] : [$"size  {table[row, "dataset"]} {table[row, "text"]} | {first / 1000.0} {second / 1000.0} | {string.Join("; ", read.Select(part => $"{part.Part} {part.Height / 1000.0}x{part.Width / 1000.0}"))}"]);
         }
 
-        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"sizes: {rows} rows with values of {Path.GetFileName(file)}; within 1 mm or 1/16 in {right} ({100.0 * right / rows:0.0} %); {pairs} sizes in two systems, {differ} differ by more than rounding"));
+        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"sizes: {rows} rows with values of {Path.GetFileName(file)}; within 1 mm or 1/16 in {right} ({100.0 * right / rows:0.0} %); {pairs} sizes in two systems, {differ} differ by more than rounding; {declinedCount} declined"));
         disagreements.ForEach(line => output.WriteLine("  " + line));
     }
 
@@ -68,8 +71,8 @@ internal static class SizeFigures
         foreach (var row in table.Rows)
         {
             var metric = Figure(table[row, "metric_value"], table[row, "metric_unit"]) ?? 0;
-            var read = SizeReader.Read($"{table[row, "text"]} {table[row, "unit"]}");
-            var found = read is [var part] && Near(part.Height, metric);
+            var read = SizeReader.Read($"{table[row, "text"]} {table[row, "unit"]}").Sizes;
+            var found = read is [{ Height: { } high }] && Near(high, metric);
             right += found ? 1 : 0;
             disagreements.AddRange(found ? [] : [$"fraction  {table[row, "text"]} | {metric / 1000.0} | {string.Join("; ", read.Select(one => one.Height / 1000.0))}"]);
         }

@@ -52,6 +52,8 @@ internal static class UseCasePlaces
         new("AddKind", "kind add", "Plan chest", "PlanChest/OwnWordForms"),
         new("EditKind", "kind edit", "Plan chest", "PlanChest/OwnWordForms"),
         new("AddFault", "fault add", "Plan chest", "PlanChest/OwnWordForms"),
+        new("AddTechnique", "technique add", "Plan chest", "PlanChest/OwnWordForms"),
+        new("ReadTextsAgain", "read-again", null, null) { WhyNoRoom = "done once, after a register of an older form was upgraded; what is typed in a room is read there" },
         new("VarySheets", "vary", "Plan chest", "Sheets/VaryForm"),
         new("LinkGhost", "ghost", "Plan chest", "Sheets/GhostForm"),
         new("DedicateSheets", "dedicate", "Plan chest", "Sheets/DedicateForm"),

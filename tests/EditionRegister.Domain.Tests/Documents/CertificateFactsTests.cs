@@ -1,6 +1,7 @@
 using EditionRegister.Domain.Dates;
 using EditionRegister.Domain.Documents;
 using EditionRegister.Domain.People;
+using EditionRegister.Domain.Sizes;
 using EditionRegister.Domain.Tests.Integrity;
 using EditionRegister.Domain.Works;
 
@@ -36,14 +37,24 @@ public class CertificateFactsTests(string culture = "") : InCulture(culture)
                 "workshop: not known",
                 $"code: {work.The("4/12").ShownCode}",
             ],
-            CertificateFacts.Of(work, work.The("4/12"), "mm").Select(fact => $"{fact.Key}: {fact.Value}"));
+            CertificateFacts.Of(work, work.The("4/12"), SizeStyle.Millimetres).Select(fact => $"{fact.Key}: {fact.Value}"));
     }
 
     // 120 mm = 4.724 in and 90.5 mm = 3.563 in, to the nearest sixteenth: computed by hand.
     [Fact]
     public void Sizes_in_inches()
     {
-        Assert.Equal("4 3/4 × 3 9/16 in (height × width)", Fact(_clean, "image-size", "in"));
+        Assert.Equal("4 3/4 × 3 9/16 in (height × width)", Fact(_clean, "image-size", SizeStyle.Inches));
+    }
+
+    // 120 mm and 90.5 mm again: up to whole centimetres and quarters of an inch.
+    [Fact]
+    public void Sizes_as_a_library_catalogues_them()
+    {
+        SizeStyle library = new(SizeWriting.Lc, "mm");
+
+        Assert.Equal("12 × 10 cm (4 3/4 × 3 3/4 in.), height × width", Fact(_clean, "image-size", library));
+        Assert.Equal("height 12 cm (4 3/4 in.), width not known", Fact(_clean.WithRun(run => run with { ImageWidth = null }), "image-size", library));
     }
 
     [Fact]
@@ -51,7 +62,7 @@ public class CertificateFactsTests(string culture = "") : InCulture(culture)
     {
         var work = _clean with { Title = null, TitleState = "unknown", Technique = " ", Roles = [], Matrices = [], Runs = [], Editions = [_clean.Editions[0] with { Kind = "unknown", Extent = "someone-elses", Numberings = [new(21, 1, 1, "numbered", "arabic", null, "unknown", [])] }] };
 
-        var facts = CertificateFacts.Of(work, work.Impressions[0] with { Signed = "unknown", Pencilled = null }, "mm").Where(fact => fact.Key is not ("number" or "code" or "state"));
+        var facts = CertificateFacts.Of(work, work.Impressions[0] with { Signed = "unknown", Pencilled = null }, SizeStyle.Millimetres).Where(fact => fact.Key is not ("number" or "code" or "state"));
 
         Assert.All(facts, fact => Assert.Equal((fact.Key, "not known"), (fact.Key, fact.Value)));
         Assert.Equal(15, facts.Count());
@@ -119,7 +130,7 @@ public class CertificateFactsTests(string culture = "") : InCulture(culture)
 
         Assert.Equal("Lena O.", Fact(work, "maker"));
         Assert.Equal("Lena O.", Fact(work, "printer"));
-        Assert.DoesNotContain(CertificateFacts.Of(work, work.The("4/12"), "mm"), fact => fact.Value.Contains("Ostrander", StringComparison.Ordinal));
+        Assert.DoesNotContain(CertificateFacts.Of(work, work.The("4/12"), SizeStyle.Millimetres), fact => fact.Value.Contains("Ostrander", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -129,7 +140,7 @@ public class CertificateFactsTests(string culture = "") : InCulture(culture)
         Assert.Equal("not signed", Fact(_clean.WithSheet("4/12", sheet => sheet with { Signed = "no" }), "signature"));
     }
 
-    private static string Fact(Work work, string key, string units = "mm") => CertificateFacts.Of(work, work.The("4/12"), units).Single(fact => fact.Key == key).Value;
+    private static string Fact(Work work, string key, SizeStyle? sizes = null) => CertificateFacts.Of(work, work.The("4/12"), sizes ?? SizeStyle.Millimetres).Single(fact => fact.Key == key).Value;
 }
 
 public sealed class CertificateFactsInGermanTests() : CertificateFactsTests("de-DE");

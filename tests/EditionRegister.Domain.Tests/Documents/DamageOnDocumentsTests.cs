@@ -1,5 +1,6 @@
 using EditionRegister.Domain.Documents;
 using EditionRegister.Domain.Inventory;
+using EditionRegister.Domain.Sizes;
 using EditionRegister.Domain.Tests.Integrity;
 
 namespace EditionRegister.Domain.Tests.Documents;
@@ -11,8 +12,8 @@ public class DamageOnDocumentsTests
     {
         var work = Damage.Everywhere();
 
-        Assert.All(work.Impressions, sheet => Assert.All(CertificateFacts.Of(work, sheet, "mm").SkipLast(1), fact => Assert.False(string.IsNullOrWhiteSpace(fact.Value))));
-        Assert.All(work.Impressions, sheet => Assert.NotEmpty(LabelComposer.Of(work, sheet, null).Lines));
+        Assert.All(work.Impressions, sheet => Assert.All(CertificateFacts.Of(work, sheet, SizeStyle.Millimetres).SkipLast(1), fact => Assert.False(string.IsNullOrWhiteSpace(fact.Value))));
+        Assert.All(work.Impressions, sheet => Assert.NotEmpty(LabelComposer.Of(work, sheet, null, SizeStyle.Millimetres).Lines));
         Assert.All(work.Impressions, sheet => Assert.NotNull(PencilText.For(work, sheet)));
         Assert.All(work.Impressions, sheet => Assert.Equal(27, InventoryRow.Of(work, sheet, owners: true).Length));
         Assert.Equal(work.Impressions.Count, InventoryOrder.Sorted(work.Impressions.Select(sheet => new InventorySheet(work, sheet))).Count());

@@ -1,3 +1,4 @@
+using EditionRegister.Domain.Sizes;
 using EditionRegister.Domain.Tests.Documents;
 using EditionRegister.Domain.Works;
 
@@ -9,11 +10,26 @@ public class CertificatesAgreeTests
     private readonly string _code = Issued.The("4/12").ShownCode;
 
     [Theory]
-    [InlineData("mm")]
-    [InlineData("in")]
-    public void A_certificate_agrees_in_the_units_it_was_issued_in(string units)
+    [InlineData("measured", "mm")]
+    [InlineData("measured", "in")]
+    [InlineData("cco", "mm")]
+    [InlineData("lc", "mm")]
+    [InlineData("lc-mm", "mm")]
+    public void A_certificate_agrees_however_sizes_were_written_when_it_was_issued(string writing, string units)
     {
-        Assert.Empty(FindingsOf.Rule("CertificatesAgree", Harbour.Clean().Issued("4/12", units: units)));
+        SizeStyle sizes = new(SizeWriting.Of(writing)!, units);
+
+        Assert.Empty(FindingsOf.Rule("CertificatesAgree", Harbour.Clean().Issued("4/12", sizes: sizes)));
+    }
+
+    [Fact]
+    public void A_size_that_changed_is_told_however_it_was_written()
+    {
+        var work = Harbour.Clean().Issued("4/12", sizes: new SizeStyle(SizeWriting.Cco, "mm")).WithRun(run => run with { ImageHeight = 131_000 });
+
+        Assert.Equal(
+            [$"Contradiction: Certificate EC-1 for 4/12 of “Harbour” ({_code}) states “12 × 9.05 cm (4 3/4 × 3 1/2 inches), height × width” under IMAGE-SIZE, and the register now says “131 × 90.5 mm (height × width)”."],
+            FindingsOf.Rule("CertificatesAgree", work));
     }
 
     [Fact]

@@ -18,11 +18,11 @@ public class RulesTests(string culture = "") : InCulture(culture)
     {
         Assert.Equal(
             [
-                "NumbersAreUnique", "NumbersWithinSize", "TotalsMatch", "ClosedEditionsAreAccountedFor", "PencilAgreesWithRecord", "InscriptionsAgreeWithRecord",
-                "SheetsBalance", "PassesBalance", "PassesFollow", "PassUsesMatrixAsItWas", "LeftOutSheetsBearNoNumber",
+                "NumbersAreUnique", "NumbersWithinSize", "TotalsMatch", "ClosedEditionsAreAccountedFor", "PencilAgreesWithRecord",
+                "InscriptionsAgreeWithRecord", "SheetsBalance", "PassesBalance", "PassesFollow", "PassUsesMatrixAsItWas", "LeftOutSheetsBearNoNumber",
                 "ReductionsAreNotReprinted", "ChainsHold", "EntitlementsAreKept", "GhostsFollowTheirPrints", "ReplacedSheetsBearNoNumber",
                 "ShortEditionsSaySo", "RanksFitThePrinting", "ReservedSheetsAreStillToBeHad", "CertificatesAgree", "SetsAreWhole",
-                "WorkedOverSheetsAreOnePaper", "StockTakesAgree", "ConditionsAreKnownWhenLent", "DamageOnTheWayIsTakenUp", "ValuesAreReadable",
+                "WorkedOverSheetsAreOnePaper", "StockTakesAgree", "ConditionsAreKnownWhenLent", "DamageOnTheWayIsTakenUp", "SizesAgree", "ValuesAreReadable",
             ],
             Rules.All.Select(rule => rule.Name));
         Assert.All(Rules.All, rule => Assert.EndsWith(".", rule.Sentence));

@@ -1,6 +1,7 @@
 using CsCheck;
 using EditionRegister.Domain;
 using EditionRegister.Domain.Documents;
+using EditionRegister.Domain.Sizes;
 using EditionRegister.Formats.Settings;
 
 namespace EditionRegister.Formats.Tests.Settings;
@@ -13,6 +14,7 @@ public sealed class RegisterTomlTests
         page = "letter"
         currency = "GBP"
         units = "in"
+        size_writing = "lc-mm"
         by = 2
         [printer]
         right_mm = -0.5
@@ -32,6 +34,7 @@ public sealed class RegisterTomlTests
                 Page = PageSize.Letter,
                 Currency = "GBP",
                 Units = "in",
+                SizeWriting = SizeWriting.LcMillimetres,
                 By = 2,
                 PrinterOffset = new PrinterOffset(-0.5, 1),
             },
@@ -52,14 +55,16 @@ public sealed class RegisterTomlTests
             Gen.String[Gen.Char['\u0001', '\uD7FF'], 1, 12].Where(name => !string.IsNullOrWhiteSpace(name)),
             Gen.Bool,
             Gen.Double[-20, 20],
-            Gen.Long[1, long.MaxValue])
-        .Sample((name, all, offset, by) =>
+            Gen.Long[1, long.MaxValue],
+            Gen.Int[0, 3])
+        .Sample((name, all, offset, by, writing) =>
         {
             RegisterSettings settings = new()
             {
                 Name = name,
                 BaseUrl = all ? "http://127.0.0.1:8080" : null,
                 Page = all ? PageSize.Letter : PageSize.A4,
+                SizeWriting = SizeWriting.All[writing],
                 By = all ? by : null,
                 PrinterOffset = new PrinterOffset(offset, -offset),
             };
@@ -89,6 +94,10 @@ public sealed class RegisterTomlTests
             # How sizes are shown on documents: "mm" or "in".
             units = "mm"
 
+            # How sizes are written for people: "measured" (in that unit, nothing rounded), "cco" (cm with decimals, and inches to the nearest
+            # quarter), "lc" (up to the next cm, and inches up to the next quarter) or "lc-mm" (nearest mm, and inches up to the next eighth).
+            size_writing = "measured"
+
             # The id of the person who writes in this register.
             # by = 1
 
@@ -108,11 +117,12 @@ public sealed class RegisterTomlTests
     [InlineData("page = \"A4\"", "toml-missing-key", "name is missing (line 1 is where it is looked for). Add it.")]
     [InlineData("name = \" \"", "toml-wrong-value", "line 1, column 8 says name = \" \"; it must not be empty.")]
     [InlineData("name = 3", "toml-wrong-value", "line 1, column 8 says name = 3; it must be text in quotes.")]
-    [InlineData("name = 'a'\n  paper = 'A4'", "toml-unknown-key", "line 2, column 3 has paper, which nothing reads. Take it out, or write one of these: name, base_url, page, currency, units, by, printer.right_mm, printer.down_mm.")]
-    [InlineData("name = 'a'\n[[label]]\n[[label]]", "toml-unknown-key", "line 2, column 1 has [label], which nothing reads. Take it out, or write one of these: name, base_url, page, currency, units, by, printer.right_mm, printer.down_mm.")]
+    [InlineData("name = 'a'\n  paper = 'A4'", "toml-unknown-key", "line 2, column 3 has paper, which nothing reads. Take it out, or write one of these: name, base_url, page, currency, units, size_writing, by, printer.right_mm, printer.down_mm.")]
+    [InlineData("name = 'a'\n[[label]]\n[[label]]", "toml-unknown-key", "line 2, column 1 has [label], which nothing reads. Take it out, or write one of these: name, base_url, page, currency, units, size_writing, by, printer.right_mm, printer.down_mm.")]
     [InlineData("name = 'a'\npage = 'A5'", "toml-wrong-value", "line 2, column 8 says page = 'A5'; it must be \"A4\" or \"Letter\".")]
     [InlineData("name = 'a'\ncurrency = 'eur'", "toml-wrong-value", "line 2, column 12 says currency = 'eur'; it must be three capital letters, such as \"EUR\".")]
     [InlineData("name = 'a'\nunits = 'cm'", "toml-wrong-value", "line 2, column 9 says units = 'cm'; it must be \"mm\" or \"in\".")]
+    [InlineData("name = 'a'\nsize_writing = 'LC'", "toml-wrong-value", "line 2, column 16 says size_writing = 'LC'; it must be \"measured\", \"cco\", \"lc\" or \"lc-mm\".")]
     [InlineData("name = 'a'\nby = 0", "toml-wrong-value", "line 2, column 6 says by = 0; it must be the id of a person, 1 or more.")]
     [InlineData("name = 'a'\nby = 1.5", "toml-wrong-value", "line 2, column 6 says by = 1.5; it must be a whole number without quotes.")]
     [InlineData("name = 'a'\n[printer]\nright_mm = nan", "toml-wrong-value", "line 3, column 12 says printer.right_mm = nan; it must be a number, such as 0.5, without quotes.")]

@@ -1,5 +1,6 @@
 using EditionRegister.Domain.Facts;
 using EditionRegister.Domain.Integrity;
+using EditionRegister.Domain.Reading.Search;
 using EditionRegister.Store.Lists;
 using EditionRegister.Store.Reading;
 using EditionRegister.Store.Sqlite;
@@ -116,11 +117,13 @@ public sealed class MissingValuesTests(TamperingTests.Once once) : IClassFixture
         return new(StringComparer.Ordinal)
         {
             ["works"] = reader => Assert.All(reader.Works(), work => Assert.All(work.Impressions, sheet => Assert.NotNull(work.NumberOf(sheet) + work.ShownMaker + work.ShownTitle))),
-            ["list"] = reader => Assert.All(ImpressionList.Piled(reader, new ImpressionFilter { Phrases = ["a"], PlaceId = 1, MakerIds = [1] }, 0, 9).Page.Concat(ImpressionList.Piled(reader, new ImpressionFilter(), 0, 9_999).Page), place => Assert.NotEqual(0, place.Work)),
+            ["list"] = reader => Assert.All(ImpressionList.Piled(reader, new ImpressionFilter { Sought = Sought.Read("a"), PlaceId = 1, MakerIds = [1] }, 0, 9).Page.Concat(ImpressionList.Piled(reader, new ImpressionFilter(), 0, 9_999).Page), place => Assert.NotEqual(0, place.Work)),
+            ["list of what is read"] = reader => Assert.All(new[] { "A/P 2", "A/P", "3/12", "c. 2026", "linocut" }.SelectMany(text => ImpressionList.Piled(reader, new ImpressionFilter { Sought = Sought.Read(text) }, 0, 9).Page), place => Assert.NotEqual(0, place.Work)),
             ["titles of works"] = reader => Assert.All(reader.Titles(), title => Assert.NotNull(title.Shown)),
             ["makers of works"] = reader => Assert.NotNull(reader.MakersByWork([1, 2, 3])),
             ["editions of works"] = reader => Assert.All(reader.EditionsByWork().SelectMany(editions => editions), edition => Assert.NotNull(edition.Kind)),
             ["sheets in the chest"] = reader => Assert.All(new[] { ChestSheets.Read(reader, null), ChestSheets.Read(reader, [1, 2, 3]) }, sheets => Assert.True(sheets.Count <= sheets.Work.Length)),
+            ["numbers known"] = reader => Assert.NotNull(reader.KnownNumbers([1, 2, 3])),
             ["written since"] = reader => Assert.NotNull(reader.Since(reader.HeadAt(1)).Roots),
             ["entries down"] = reader => Assert.All(reader.EntriesDown(long.MaxValue).Concat(reader.EntriesDown(99, ["work/1"], 1)), entry => Assert.NotNull(entry.Deed)),
             ["entries up"] = reader => Assert.All(reader.EntriesUp(1), entry => Assert.NotNull(reader.FactsOf(entry.N))),

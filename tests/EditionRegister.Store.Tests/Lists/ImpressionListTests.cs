@@ -1,4 +1,5 @@
 using EditionRegister.Domain.Facts;
+using EditionRegister.Domain.Reading.Search;
 using EditionRegister.Store.Lists;
 
 namespace EditionRegister.Store.Tests.Lists;
@@ -37,6 +38,9 @@ public sealed class ImpressionListTests : IDisposable
     [InlineData("7KQ4-M2X5", "3")]
     [InlineData("M2X5", "3")]
     [InlineData("q4-m2x5", "3")]
+    [InlineData("lino", "1 2 3 4")]
+    [InlineData("202", "1 2 3 4")]
+    [InlineData("li", "5")]
     [InlineData("untitled", "")]
     [InlineData("100%", "5")]
     [InlineData("0%_", "5")]
@@ -44,9 +48,9 @@ public sealed class ImpressionListTests : IDisposable
     [InlineData("_", "5")]
     [InlineData("\\", "")]
     [InlineData("  ", "1 2 3 4 5")]
-    public void Words_are_found_in_title_maker_class_place_and_code(string text, string ids)
+    public void Words_are_found_in_title_maker_class_place_code_year_and_technique(string text, string ids)
     {
-        var found = Ids(new ImpressionFilter { Text = text });
+        var found = Ids(new ImpressionFilter { Sought = Sought.Read(text.Split(' ', StringSplitOptions.RemoveEmptyEntries)) });
 
         Assert.Equal(ids, string.Join(' ', found));
     }
@@ -58,7 +62,7 @@ public sealed class ImpressionListTests : IDisposable
         Assert.Equal([1, 2, 3, 4], Ids(new ImpressionFilter { WorkId = 1 }));
         Assert.Equal([1], Ids(new ImpressionFilter { EditionId = 1 }));
         Assert.Equal([1, 2, 5], Ids(new ImpressionFilter { Standing = "kept" }));
-        Assert.Equal([2], Ids(new ImpressionFilter { WorkId = 1, Standing = "kept", Text = "7KQ4M2X4" }));
+        Assert.Equal([2], Ids(new ImpressionFilter { WorkId = 1, Standing = "kept", Sought = Sought.Read(["7KQ4M2X4"]) }));
     }
 
     [Fact]
@@ -80,7 +84,7 @@ public sealed class ImpressionListTests : IDisposable
             return true;
         });
 
-        Assert.Empty(Ids(new ImpressionFilter { Text = "brook" }));
+        Assert.Empty(Ids(new ImpressionFilter { Sought = Sought.Read("brook") }));
     }
 
     private IEnumerable<long> Ids(ImpressionFilter filter) =>

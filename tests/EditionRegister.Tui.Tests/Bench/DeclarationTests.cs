@@ -1,3 +1,5 @@
+using EditionRegister.Domain.Sizes;
+
 namespace EditionRegister.Tui.Tests.Bench;
 
 /// <summary>The declaration is seen whole before any of it is written.</summary>
@@ -27,7 +29,7 @@ public sealed class DeclarationTests
         await house.FillAsync();
 
         var work = house.Register.LookAround.Work(1);
-        var facts = EditionRegister.Domain.Documents.CertificateFacts.Of(work, work.Impressions[0], "mm");
+        var facts = EditionRegister.Domain.Documents.CertificateFacts.Of(work, work.Impressions[0], SizeStyle.Millimetres);
         Assert.All(new[] { "edition", "proofs", "total" }, key => Assert.Contains(facts.First(fact => fact.Key == key).Value, shown, StringComparison.Ordinal));
         Assert.All(house.Register.SpellPencil.Run(OnTheBench.Pile("1-5, 8")), line => Assert.Contains($"\n{line.Text.Number} ", shown, StringComparison.Ordinal));
     }

@@ -12,10 +12,10 @@ public sealed class SettingsFormTests
         await house.PressAsync("7", "o");
         Assert.Equal("Saltmarsh Print Studio", house.Form["What it is called"]);
 
-        await house.FillAsync(("Who writes in it", "Mira Tolland"), ("Sizes on documents in", "in"), ("Labels down, mm", "-0.5"));
+        await house.FillAsync(("Who writes in it", "Mira Tolland"), ("Sizes on documents in", "in"), ("Sizes are written", "cco"), ("Labels down, mm", "-0.5"));
 
-        Assert.Equal("Settings changed; written by: Mira Tolland, person 1; sizes on documents in: in; label printer: labels moved 0 mm to the right and -0.5 mm down.", house.Message);
-        Assert.Equal((1, "in", -0.5), (house.Register.Settings.By, house.Register.Settings.Units, house.Register.Settings.PrinterOffset.Down));
+        Assert.Equal("Settings changed; written by: Mira Tolland, person 1; sizes on documents in: in; sizes are written: cco (cm with decimals, inches to the nearest quarter); label printer: labels moved 0 mm to the right and -0.5 mm down.", house.Message);
+        Assert.Equal((1, "in", "cco", -0.5), (house.Register.Settings.By, house.Register.Settings.Units, house.Register.Settings.SizeWriting.Word, house.Register.Settings.PrinterOffset.Down));
     }
 
     [Fact]

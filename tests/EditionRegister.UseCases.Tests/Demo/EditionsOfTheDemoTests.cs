@@ -1,5 +1,6 @@
 using EditionRegister.Domain.Documents;
 using EditionRegister.Domain.Editions;
+using EditionRegister.Domain.Sizes;
 using EditionRegister.Domain.Works;
 using EditionRegister.Store;
 using EditionRegister.Tests;
@@ -55,7 +56,7 @@ public sealed class EditionsOfTheDemoTests : IDisposable
         Assert.Equal((12, 1, 11, 1), (work.Runs[0].Started, work.Runs[0].Spoiled, work.Impressions.Count, work.Impressions.Count(sheet => sheet.Standing == "spare")));
         Assert.Equal([("someone-elses", 50), ("whole", 10)], work.Editions.Select(one => (one.Extent, one.Size ?? 0)));
         Assert.All(work.Impressions, sheet => Assert.Equal("Estate of Aldwin Ferrowby", work.Book.NameOf(sheet.Whose!.Person)));
-        var facts = CertificateFacts.Of(work, work.Impressions.First(sheet => sheet.Number == 1), "mm").ToDictionary(fact => fact.Key, fact => fact.Value);
+        var facts = CertificateFacts.Of(work, work.Impressions.First(sheet => sheet.Number == 1), SizeStyle.Millimetres).ToDictionary(fact => fact.Key, fact => fact.Value);
         Assert.Equal("posthumous edition; before it edition 1, 50 impressions", facts["rank"]);
         Assert.Equal(("limited to 10 impressions, numbered 1/10 to 10/10", "10 impressions in all"), (facts["edition"], facts["total"]));
         Assert.Equal(("printed after the artist's death", "cotton rag, 300 g/m²", "15 to 16 October 2026"), (facts["posthumous"], facts["paper"], facts["printed"]));

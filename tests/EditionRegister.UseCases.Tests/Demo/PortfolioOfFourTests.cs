@@ -1,6 +1,7 @@
 using EditionRegister.Domain.Documents;
 using EditionRegister.Domain.Editions;
 using EditionRegister.Domain.Impressions;
+using EditionRegister.Domain.Sizes;
 using EditionRegister.Domain.Works;
 using EditionRegister.Store;
 using EditionRegister.Tests;
@@ -85,7 +86,7 @@ public sealed class PortfolioOfFourTests : IDisposable
     [Fact]
     public void The_certificate_of_a_copy_lists_its_parts()
     {
-        var facts = CertificateFacts.Of(_set.Work, _set.Copies[2], "mm").ToDictionary(fact => fact.Key, fact => fact.Value);
+        var facts = CertificateFacts.Of(_set.Work, _set.Copies[2], SizeStyle.Millimetres).ToDictionary(fact => fact.Key, fact => fact.Value);
 
         Assert.Equal("portfolio of 4 parts, signed on the colophon instead of the sheets", facts["set"]);
         Assert.Equal("1. Ebb, 3/3; 2. Neap, 3/3; 3. Flood, 3/3; 4. Spring Tide, 3/3", facts["parts"]);

@@ -1,3 +1,4 @@
+using EditionRegister.Domain.Sizes;
 using EditionRegister.Domain;
 using EditionRegister.Domain.Dates;
 using EditionRegister.Domain.Documents;
@@ -49,7 +50,7 @@ public sealed class RanksAndDivisionTests : IDisposable
         _register.GiveNumbers.AsPiled(later, null, null);
 
         var (work, _) = _register.LookAround.Edition(later);
-        var facts = CertificateFacts.Of(work, work.Impressions.First(sheet => sheet.Id == codes[0]), "mm");
+        var facts = CertificateFacts.Of(work, work.Impressions.First(sheet => sheet.Id == codes[0]), SizeStyle.Millimetres);
         Assert.Contains(new CertificateFact("rank", "later edition; before it edition 1, 4 impressions"), facts);
         Assert.Empty(_register.CheckRegister.Run());
     }

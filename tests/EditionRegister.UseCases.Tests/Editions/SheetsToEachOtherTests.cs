@@ -4,6 +4,7 @@ using EditionRegister.Domain.Documents;
 using EditionRegister.Domain.Editions;
 using EditionRegister.Domain.Impressions;
 using EditionRegister.Domain.Integrity;
+using EditionRegister.Domain.Sizes;
 using EditionRegister.Domain.Works;
 using EditionRegister.UseCases.Choosing;
 using EditionRegister.UseCases.Moves;
@@ -92,10 +93,10 @@ public sealed class SheetsToEachOtherTests : IDisposable
     {
         _register.VarySheets.Run(SmallEdition.Numbers("1-2"), "wiped in ochre");
 
-        var facts = new[] { 1, 2, 3 }.Select(number => CertificateFacts.Of(Work, _register.Sheet(number), "mm").FirstOrDefault(fact => fact.Key == "variant")?.Value);
+        var facts = new[] { 1, 2, 3 }.Select(number => CertificateFacts.Of(Work, _register.Sheet(number), SizeStyle.Millimetres).FirstOrDefault(fact => fact.Key == "variant")?.Value);
 
         Assert.Equal(["wiped in ochre", "wiped in ochre", null], facts);
-        Assert.Contains("wiped in ochre", LabelComposer.Of(Work, _register.Sheet(1), null).Lines);
+        Assert.Contains("wiped in ochre", LabelComposer.Of(Work, _register.Sheet(1), null, SizeStyle.Millimetres).Lines);
         Assert.Empty(_register.CheckRegister.Run());
     }
 
@@ -130,7 +131,7 @@ public sealed class SheetsToEachOtherTests : IDisposable
         _register.SellImpressions.Run(ImpressionChoice.OfCode(Spare.ShownCode), new SalePeople("Quay Gallery"), new Sale { Price = 2_000, Currency = "EUR", Date = RecordedDate.Read("2026-03-01") });
 
         Assert.Contains(("Standing", "left out, smudge, sold as a sheet outside the edition"), Wording.ImpressionFacts.OfTheSheet(Work, Spare));
-        Assert.StartsWith("left out", LabelComposer.Of(Work, Spare, null).Lines[0], StringComparison.Ordinal);
+        Assert.StartsWith("left out", LabelComposer.Of(Work, Spare, null, SizeStyle.Millimetres).Lines[0], StringComparison.Ordinal);
         Assert.Empty(_register.CheckRegister.Run());
     }
 

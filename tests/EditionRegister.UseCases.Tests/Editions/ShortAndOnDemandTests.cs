@@ -2,6 +2,7 @@ using EditionRegister.Domain.Dates;
 using EditionRegister.Domain.Documents;
 using EditionRegister.Domain.Editions;
 using EditionRegister.Domain.Impressions;
+using EditionRegister.Domain.Sizes;
 using EditionRegister.Domain.Works;
 using EditionRegister.UseCases.Choosing;
 
@@ -116,7 +117,7 @@ public sealed class ShortAndOnDemandTests : IDisposable
         var (work, found) = _register.LookAround.Edition(edition);
         var sheet = work.Impressions.First(one => one.Number == number && found.Find(one.Numbering) is { Kind.InSize: true });
 
-        return CertificateFacts.Of(work, sheet, "mm").ToDictionary(fact => fact.Key, fact => fact.Value);
+        return CertificateFacts.Of(work, sheet, SizeStyle.Millimetres).ToDictionary(fact => fact.Key, fact => fact.Value);
     }
 
     private void Print(long work, int sheets, string printed, string paper)

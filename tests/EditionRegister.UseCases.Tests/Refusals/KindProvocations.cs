@@ -46,6 +46,8 @@ internal static class KindProvocations
         new("word-known-already", studio => studio.Register.AddFault.Run(new NewFault("crease", "crease"))),
         new("word-known-already", studio => Add(studio, "archive", "Arch.")),
         new("word-name-missing", studio => studio.Register.AddFault.Run(new NewFault("halo", " "))),
+        new("technique-id-unfit", studio => studio.Register.AddTechnique.Run(new NewTechnique("plaster-print", "plaster print", "aat:300041365"))),
+        new("word-known-already", studio => studio.Register.AddTechnique.Run(new NewTechnique("etching", "etching", null))),
         new("kind-mark-unfit", studio => Add(studio, "twelve-bis", "12 bis")),
         new("kind-mark-taken", studio => Add(studio, "hundredth", "C")),
         new("kind-mark-taken", studio => Add(studio, "artists-own", "A.P.")),

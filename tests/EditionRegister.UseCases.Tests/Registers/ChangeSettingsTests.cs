@@ -1,5 +1,6 @@
 using EditionRegister.Domain;
 using EditionRegister.Domain.Documents;
+using EditionRegister.Domain.Sizes;
 using EditionRegister.Store;
 using EditionRegister.UseCases.People;
 using EditionRegister.UseCases.Registers;
@@ -49,6 +50,18 @@ public sealed class ChangeSettingsTests : IDisposable
 
         Assert.Equal(
             "# ours since 2011\nunits = \"in\"   # the framer's\nname = \"Ebb \\\"Tide\\\"\"\n\n[printer]\n# measured on Tuesday\nright_mm = -1.25\ndown_mm = 0\n# by = 1\n",
+            File.ReadAllText(Register.Folder.Settings));
+    }
+
+    [Fact]
+    public void A_file_older_than_a_setting_gets_a_line_for_it_and_keeps_its_comments()
+    {
+        File.WriteAllText(Register.Folder.Settings, "# ours since 2011\nname = \"Test\"\nunits = \"in\"   # the framer's\n\n[printer]\nright_mm = 0.5\n");
+
+        Register.ChangeSettings.Run(new SettingsCorrection { SizeWriting = SizeWriting.Cco, Currency = "USD" });
+
+        Assert.Equal(
+            "# ours since 2011\nname = \"Test\"\nunits = \"in\"   # the framer's\nsize_writing = \"cco\"\ncurrency = \"USD\"\n\n[printer]\nright_mm = 0.5\n",
             File.ReadAllText(Register.Folder.Settings));
     }
 

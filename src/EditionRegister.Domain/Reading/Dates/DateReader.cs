@@ -1,3 +1,4 @@
+using System.Globalization;
 using EditionRegister.Domain.Dates;
 using EditionRegister.Domain.Reading.Text;
 
@@ -6,7 +7,10 @@ namespace EditionRegister.Domain.Reading.Dates;
 /// <summary>Reads dates as catalogues and pencils write them; what it cannot read it leaves, and it never guesses a year.</summary>
 public static class DateReader
 {
-    /// <summary>The date, or null where none was read.</summary>
+    /// <summary>Shown next to a field that reads free text.</summary>
+    public const string Form = "1926, c. 1926, 1785–90, the 1960s, early 20th century, spring 2024, 17 February 1877, before 1645, 1950, printed 1981 or n.d.";
+
+    /// <summary>The date, or null where none was read; <see cref="DateUnread"/> may know why.</summary>
     public static ReadDate? Read(string? text)
     {
         if (string.IsNullOrWhiteSpace(text))
@@ -14,25 +18,21 @@ public static class DateReader
             return null;
         }
 
-        if (Edtf.TryParse(text.Trim(), out var edtf) && !LooksLikeAShortSpan(text.Trim()))
+        if (Edtf.TryParse(text.Trim(), out var edtf))
         {
-            return new ReadDate(edtf.Text, edtf.Earliest?.Year, edtf.Latest?.Year, Printed: null, IsUndated: false);
+            return ReadDate.OfEdtf(edtf.Text) with { Doubt = WhereASpanIsWrittenSo(edtf.Text) };
         }
 
         TokenText tokens = new(text);
-        DatesMet met = new(tokens);
 
-        return met.Answer() ?? (IsUndated(tokens) ? new ReadDate("XXXX", null, null, null, IsUndated: true) : null);
+        return DatesMet.In(tokens) ?? (Years.Alone(tokens) is { } year ? ReadDate.Of(null, year, []) : null);
     }
 
-    // 1904-05 is a month in EDTF and a span of two years to a cataloguer; which, nobody can say: read as the span where it can be one.
-    private static bool LooksLikeAShortSpan(string text) =>
-        text.Length == 7 && text[4] == '-' && int.TryParse(text[2..4], out var from) && int.TryParse(text[5..], out var to) && to > from;
+    // 1904-05 is a month in EDTF, which this register writes everywhere, and two years to many a cataloguer.
+    private static string? WhereASpanIsWrittenSo(string edtf) =>
+        edtf is [_, _, _, _, '-', _, _] && Figure(edtf[2..4]) is { } from && Figure(edtf[5..]) is { } to and <= 12 && to > from
+            ? DateDoubts.MonthOrSpan(Figure(edtf[..4])!.Value, Figure(edtf[..4])!.Value - from + to)
+            : null;
 
-    private static bool IsUndated(TokenText text) =>
-        (text.Word(0) is "n" or "s" && text.IsSign(1, '.') && text.Word(2) is "d" or "j")
-        || text.Word(0) is "nd" or "undated" or "unknown" or "undatiert"
-        || (text.Word(0) is "o" && text.Word(2) is "j")
-        || (text.Word(0) is "no" or "without" or "sans" or "ohne" or "senza" or "sin" && text.Word(1) is "date" or "datum" or "data" or "fecha" or "jahr")
-        || (text.Word(0) is "date" && text.Word(1) is "unknown" or "not");
+    private static int? Figure(string text) => int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var figure) ? figure : null;
 }

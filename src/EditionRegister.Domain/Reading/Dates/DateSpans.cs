@@ -1,178 +1,103 @@
-using EditionRegister.Domain.Reading.Inscriptions;
 using EditionRegister.Domain.Reading.Text;
 
 namespace EditionRegister.Domain.Reading.Dates;
 
-/// <summary>Dates and spans of them with the words around: about, before, between, to.</summary>
+/// <summary>A date with all that is said around it: hedges, what it leads to, between, or later.</summary>
 internal static class DateSpans
 {
-    public static DateSpanRead? At(TokenText text, int at)
+    public static DateSaid? At(TokenText text, int at)
     {
-        var word = text.Word(at);
+        var hedge = Hedge.Before(text, at);
 
-        if (word is "between" or "entre" or "zwischen")
-        {
-            return Between(text, at + 1);
-        }
-
-        if (word is "before" or "by" or "until" or "avant" or "vor" or "ante" or "prima" && Doubted(text, at + 1) is { } end)
-        {
-            return end with { Earliest = end.Earliest - DateConventions.OpenYears, Edtf = Interval("..", end.Edtf) };
-        }
-
-        if (word is "after" or "apres" or "nach" or "post" or "dopo" or "since" or "from" && Doubted(text, at + 1) is { } begin)
-        {
-            return word is "from" ? Spanned(text, begin, about: false) : begin with { Latest = begin.Latest + DateConventions.OpenYears, Edtf = Interval(begin.Edtf, "..") };
-        }
-
-        if (word is "no" or "not" && text.Word(at + 1) is "earlier" or "later" or "before" or "after" && Doubted(text, text.IsWord(at + 2, "than") ? at + 3 : at + 2) is { } bound)
-        {
-            return text.Word(at + 1) is "earlier" or "before"
-                ? bound with { Latest = bound.Latest + DateConventions.OpenYears, Edtf = Interval(bound.Edtf, "..") }
-                : bound with { Earliest = bound.Earliest - DateConventions.OpenYears, Edtf = Interval("..", bound.Edtf) };
-        }
-
-        var (about, next) = About(text, at);
-
-        return One(text, next) is { } first ? Spanned(text, first, about) : null;
+        return OpenDates.At(text, hedge) ?? Between(text, at) ?? Tolerance.Before(text, at) ?? Hedged(text, hedge);
     }
 
-    private static DateSpanRead? One(TokenText text, int at) => CalendarDates.At(text, at) ?? EraBehind(text, at) ?? Years.At(text, at) ?? CenturyOfSpan(text, at) ?? MonthOfSpan(text, at);
+    /// <summary>A date or span behind its hedge, open at neither end but by its own words.</summary>
+    public static DateSaid? Hedged(TokenText text, Hedge hedge) => One(text, hedge.Next) is { } first ? hedge.On(Spanned(text, first)) : null;
 
-    /// <summary>A date with what doubts it before and behind, without a span.</summary>
-    private static DateSpanRead? Doubted(TokenText text, int at)
-    {
-        var (about, next) = About(text, at);
+    /// <summary>Whether a date stands there, without reading all that belongs to it.</summary>
+    public static bool Begins(TokenText text, int at) => One(text, Hedge.Before(text, at).Next) is not null;
 
-        return One(text, next) is { } one ? about ? Widened(one) : one : null;
-    }
+    /// <summary>One date without hedges.</summary>
+    private static DateSaid? One(TokenText text, int at) =>
+        NumericDates.At(text, at) ?? MonthDates.At(text, at) ?? Seasons.At(text, at) ?? Periods.At(text, at) ?? Years.At(text, at);
 
-    /// <summary>c., ca., circa, about, possibly, and a question mark before.</summary>
-    private static (bool About, int Next) About(TokenText text, int at)
-    {
-        var word = text.Word(at);
-        var about = word is "c" or "ca" or "circa" or "about" or "approximately" or "approx" or "vers" or "env" or "environ" or "um" or "around" or "verso";
-        var next = about ? text.IsSign(at + 1, '.') ? at + 2 : at + 1 : at;
-
-        return (about, text.IsSign(next, '?') ? next + 1 : next);
-    }
-
-    private static DateSpanRead? Between(TokenText text, int at) =>
-        Doubted(text, at) is { } start && text.Word(start.Next) is "and" or "et" or "und" && Doubted(text, start.Next + 1) is { } to
-            ? start with { Latest = to.Latest, Edtf = Interval(start.Edtf, to.Edtf), Next = to.Next }
+    private static DateSaid? Between(TokenText text, int at) =>
+        text.Is(at, DateWords.Between) && Alone(text, at + 1) is { } from && text.Is(from.Next, DateWords.And) && Alone(text, from.Next + 1) is { } to
+            ? Joined(from, to)
             : null;
 
-    private static DateSpanRead Spanned(TokenText text, DateSpanRead first, bool about)
+    private static DateSaid? Alone(TokenText text, int at)
     {
-        first = AfterDoubt(text, first);
-        var end = End(text, first);
-        var whole = end is { } last ? first with { Latest = Math.Max(first.Latest, last.Latest), Edtf = Interval(first.Edtf, last.Edtf), Next = last.Next } : first;
-        whole = AfterDoubt(text, whole);
+        var hedge = Hedge.Before(text, at);
 
-        return about ? Widened(whole) : whole;
+        return One(text, hedge.Next) is { } date ? Hedge.Behind(text, hedge.On(date)) : null;
     }
 
-    private static DateSpanRead AfterDoubt(TokenText text, DateSpanRead date)
+    private static DateSaid Spanned(TokenText text, DateSaid date)
     {
-        var (doubted, next) = Hedges.Behind(text, date.Next);
+        date = Hedge.Behind(text, date);
 
-        return doubted ? date with { Next = next, Edtf = date.Edtf is { } edtf && !edtf.Contains('/', StringComparison.Ordinal) ? edtf.TrimEnd('?', '~') + "?" : date.Edtf } : date;
+        // 1928-31-1947: as long as it goes on.
+        while (!date.IsOpen && text.AfterJoin(date.Next) is { } next && End(text, date, next) is { } whole)
+        {
+            date = Hedge.Behind(text, whole);
+        }
+
+        date = OpenDates.Behind(text, IsCutShort(text, date) ? date with { Doubt = date.Doubt ?? DateDoubts.RestUnread } : date);
+
+        return Tolerance.Behind(text, date) ?? date;
     }
 
-    /// <summary>What a dash, a slash, "to" or "or" leads to: a whole date, or the last figures of a year.</summary>
-    private static DateSpanRead? End(TokenText text, DateSpanRead first)
+    /// <summary>What a dash or a word leads to: today, the last figures of a year, or a whole date.</summary>
+    private static DateSaid? End(TokenText text, DateSaid from, int next)
     {
-        var next = first.Next;
-        var dashes = 0;
-
-        while (text.IsSign(next, '-') && dashes < 3)
+        if (text.Is(next, DateWords.Today) || IsLeftOpen(text, next))
         {
-            (next, dashes) = (next + 1, dashes + 1);
+            return DateSaid.Span(from.From, null, text.Is(next, DateWords.Today) ? next + 1 : next) with { Doubt = from.Doubt };
         }
 
-        if (dashes == 0)
-        {
-            if (!text.IsSign(next, '/') && text.Word(next) is not ("to" or "or" or "bis" or "a" or "through"))
-            {
-                return null;
-            }
+        var hedge = Hedge.Before(text, next);
+        var end = Tail(text, from, hedge.Next) ?? One(text, hedge.Next);
 
-            next++;
-        }
-
-        var (about, at) = About(text, next);
-
-        if (first.IsPlainYear && text.IsDigits(at) && text[at].Length is 1 or 2 && text.Figure(at) is { } tail && !CalendarDates.IsMonth(text, at + 1) && !IsCounted(text, at + 1))
-        {
-            var unit = text[at].Length == 1 ? 10 : 100;
-            var year = (first.Earliest / unit * unit) + tail;
-
-            return year > first.Earliest ? new DateSpanRead(year, year, Years.Iso(year), at + 1) : null;
-        }
-
-        var end = One(text, at);
-
-        return end is { } last && last.Latest >= first.Earliest ? about ? Widened(last) : last : null;
+        return end is { } date ? Joined(from, hedge.On(date)) : null;
     }
 
-    private static bool IsCounted(TokenText text, int at) => text.Word(at) is "th" or "st" or "nd" or "rd";
+    // 2016-13 is no span and no month.
+    private static bool IsCutShort(TokenText text, DateSaid date) =>
+        date.Abbreviated is not null && text.IsSign(date.Next, '-') && !text.IsApart(date.Next) && text.IsDigits(date.Next + 1) && !text.IsApart(date.Next + 1);
 
-    /// <summary>70-230 AD and 1000-200 BCE: the era behind the second goes for both.</summary>
-    private static DateSpanRead? EraBehind(TokenText text, int at)
+    // 1995- goes on.
+    private static bool IsLeftOpen(TokenText text, int next) =>
+        text.IsSign(next - 1, '-') && !text.IsApart(next - 1) && text.IsDigits(next - 2) && (next == text.Count || text.IsAnySign(next, ")],;"));
+
+    private static DateSaid? Joined(DateSaid begin, DateSaid end) =>
+        begin.From is not { } first || end.To is not { } last || last.EndsBefore(first) ? null
+        : begin.Edtf == end.Edtf ? begin with { Next = end.Next }
+        : DateSaid.Span(first, last, end.Next) with { Doubt = begin.Doubt ?? end.Doubt, Abbreviated = end.Abbreviated };
+
+    /// <summary>The 90 of 1785-90, the 9 of 1990-9, the 2 of 1831 or 2, the 40s of 1930s-40s.</summary>
+    private static DateSaid? Tail(TokenText text, DateSaid from, int at)
     {
-        if (text.Figure(at) is not { } first || !text.IsSign(at + 1, '-') || text.Figure(at + 2) is not { } second)
+        if (from.Abbreviated is not { } before)
         {
             return null;
         }
 
-        return Years.Era(text, at + 3, out var next) switch
-        {
-            < 0 when first >= second => new DateSpanRead(-first, -second, null, next),
-            > 0 when first <= second => new DateSpanRead(first, second, $"{Years.Iso(first)}/{Years.Iso(second)}", next),
-            _ => null,
-        };
+        var digits = text.IsSign(at, '\'') ? at + 1 : at;
+
+        return Decades.Abbreviated(text, at, before) ?? (IsTail(text, digits) && from.To?.Kind == MomentKind.Year ? TailYear(text, digits, before) : null);
     }
 
-    /// <summary>18th-19th century, early 18th–19th century: the word behind the second goes for both.</summary>
-    private static DateSpanRead? CenturyOfSpan(TokenText text, int at)
+    private static DateSaid? TailYear(TokenText text, int digits, int before)
     {
-        var early = text.Word(at) is "early" or "late" or "mid" ? at + 1 : at;
+        var unit = text[digits].Length == 1 ? 10 : 100;
+        var year = (before / unit * unit) + text.Figure(digits)!.Value;
 
-        if (Ordinals.Read(text, early) is not { } first || first.Value is < 1 or > 30 || !(text.IsSign(first.Next, '-') || text.Word(first.Next) is "to" or "or" or "and") || Years.At(text, first.Next + 1) is not { } second || second.Latest - second.Earliest < 20)
-        {
-            return null;
-        }
-
-        var from = ((first.Value - 1) * 100) + (text.Word(at) is "late" ? 50 : text.Word(at) is "mid" ? 25 : 0);
-
-        return from > second.Latest ? null : new DateSpanRead(from, second.Latest, $"{Years.Iso(from)}~/{Years.Iso(second.Latest)}~", second.Next);
+        return year > before ? DateSaid.One(Moment.OfYear(year), digits + 1) with { Abbreviated = year } : null;
     }
 
-    /// <summary>July - August 1966: the year behind the second goes for both.</summary>
-    private static DateSpanRead? MonthOfSpan(TokenText text, int at) =>
-        CalendarDates.IsMonth(text, at) && (text.IsSign(at + 1, '-') || text.Word(at + 1) is "to" or "and") && CalendarDates.At(text, at + 2) is { } second && text.IsDigits(second.Next - 1)
-            ? second with { Edtf = second.Edtf is { Length: 7 } month ? $"{month[..5]}{MonthFigure(text, at)}/{month}" : Years.Iso(second.Earliest) }
-            : null;
-
-    private static string MonthFigure(TokenText text, int at) =>
-        CalendarDates.At(new TokenText($"{text.Written(at)} 2000"), 0) is { Edtf: { Length: 7 } edtf } ? edtf[5..] : "01";
-
-    private static DateSpanRead Widened(DateSpanRead date)
-    {
-        var by = date.Latest > date.Earliest ? DateConventions.AboutSpanYears : DateConventions.AboutYears;
-
-        return date with
-        {
-            Earliest = date.Earliest - by,
-            Latest = date.Latest + by,
-            Edtf = date.Edtf is null ? null : string.Join('/', date.Edtf.Split('/').Select(one => one is ".." or "" || one.Length == 0 ? one : one.TrimEnd('?', '~') + "~")),
-            IsPlainYear = false,
-        };
-    }
-
-    private static string? Interval(string? from, string? to) => from is null || to is null || from.Contains('/', StringComparison.Ordinal) || to.Contains('/', StringComparison.Ordinal)
-        ? Joined(from, to)
-        : $"{from}/{to}";
-
-    private static string? Joined(string? from, string? to) => from is null || to is null ? null : $"{from.Split('/')[0]}/{to.Split('/')[^1]}";
+    // In "1920 - 3 May 1921" and "1800-20th century" the second figure is another thing's.
+    private static bool IsTail(TokenText text, int at) =>
+        text.Figure(at) is not null && text[at].Length <= 2 && MonthDay.At(text, at) is null && Centuries.Bare(text, at) is null && NumericDates.At(text, at) is null;
 }

@@ -1,158 +1,124 @@
-using System.Globalization;
 using EditionRegister.Domain.Reading.Inscriptions;
 using EditionRegister.Domain.Reading.Text;
 
 namespace EditionRegister.Domain.Reading.Dates;
 
-/// <summary>Years, decades and centuries, with early, late and halves of them.</summary>
+/// <summary>Years by themselves: 1926, 310 BC, 300-900 AD, 265-589, MCMXXVI, [19]26, 197-.</summary>
 internal static class Years
 {
-    private static readonly Dictionary<string, int> Ordinal = new(StringComparer.Ordinal)
+    private const int FirstRoman = 1400;
+    private const int LastRoman = 2099;
+
+    // Of a year with brackets in it: [1][9]2[6].
+    private const int MostPieces = 8;
+
+    public static DateSaid? At(TokenText text, int at) =>
+        OfOneEra(text, at) ?? SmallSpan(text, at) ?? Supplied(text, at) ?? LeftOpen(text, at) ?? Roman(text, at) ?? Year(text, at);
+
+    /// <summary>A text that is nothing but three figures, with what hedges them, is a year; anywhere else they may count anything.</summary>
+    public static DateSaid? Alone(TokenText text)
     {
-        ["first"] = 1, ["second"] = 2, ["third"] = 3, ["fourth"] = 4, ["last"] = -1,
-    };
+        var hedge = Hedge.Before(text, 0);
 
-    public static string Iso(int year) => year >= 0 ? year.ToString("0000", CultureInfo.InvariantCulture) : year.ToString("'-'0000;'-'0000", CultureInfo.InvariantCulture);
-
-    /// <summary>1926, 1960s, 1970's, 19th century, early 20th century, first half of the 18th century.</summary>
-    public static DateSpanRead? At(TokenText text, int at)
-    {
-        var (part, next) = Part(text, at);
-        next = text.Word(next) is "of" or "in" or "du" or "des" or "the" ? next + 1 : next;
-        next = text.Word(next) is "the" ? next + 1 : next;
-
-        return (Century(text, next) ?? Decade(text, next)) is { } whole ? Parted(whole, part) : part is null ? Year(text, at) : Year(text, next);
+        return text.Figure(hedge.Next) is { } year and >= 100 && text[hedge.Next].Length == 3
+            && Hedge.Behind(text, hedge.On(DateSaid.One(Moment.OfYear(year), hedge.Next + 1))) is var date && date.Next == text.Count ? date : null;
     }
 
-    /// <summary>Four digits, or three and fewer with an era behind them.</summary>
-    public static DateSpanRead? Year(TokenText text, int at)
+    /// <summary>Years counted on over the missing year nought.</summary>
+    public static int Shifted(int year, int by) => OfAstronomical(Astronomical(year) + by);
+
+    /// <summary>50 BC is -49 in EDTF.</summary>
+    public static int Astronomical(int year) => year < 0 ? year + 1 : year;
+
+    public static int OfAstronomical(int year) => year <= 0 ? year - 1 : year;
+
+    private static DateSaid? Year(TokenText text, int at)
     {
-        if (text.Figure(at) is not { } year || text[at].Length > 4)
+        var before = Eras.Before(text, at);
+        var digits = before ?? at;
+
+        if (text.Figure(digits) is not (> 0 and var year) || text[digits].Length > 4)
         {
             return null;
         }
 
-        var era = Era(text, at + 1, out var next);
+        var behind = Eras.Behind(text, digits + 1);
 
-        return era < 0 ? new DateSpanRead(-year, -year, Iso(1 - year), next)
-            : era > 0 ? new DateSpanRead(year, year, Iso(year), next)
-            : text[at].Length == 4 ? new DateSpanRead(year, year, Iso(year), at + 1) { IsPlainYear = true }
+        return behind is { } era ? DateSaid.One(Moment.OfYear(era.IsBefore ? -year : year), era.Next)
+            : before is not null ? DateSaid.One(Moment.OfYear(year), digits + 1)
+            : year is >= DateConventions.FirstPlainYear and <= DateConventions.LastPlainYear ? DateSaid.One(Moment.OfYear(year), digits + 1) with { Abbreviated = year }
             : null;
     }
 
-    /// <summary>-1 for BC and BCE, 1 for AD and CE, else 0.</summary>
-    public static int Era(TokenText text, int at, out int next)
+    /// <summary>70-230 AD and 1000-200 BCE: the era behind the second goes for both.</summary>
+    private static DateSaid? OfOneEra(TokenText text, int at)
     {
-        next = at + 1;
-
-        if (text.Word(at) is "bc" or "bce" or "ad" or "ce")
-        {
-            return text.Word(at) is "bc" or "bce" ? -1 : 1;
-        }
-
-        next = at;
-
-        return 0;
-    }
-
-    private static DateSpanRead? Decade(TokenText text, int at)
-    {
-        if (text.Figure(at) is not { } year || text[at].Length != 4 || year % 10 != 0)
+        if (text.Figure(at) is not (> 0 and var first) || !text.IsSign(at + 1, '-') || Hedge.Before(text, at + 2) is var hedge && text.Figure(hedge.Next) is not > 0)
         {
             return null;
         }
 
-        var tight = text.IsWord(at + 1, "s") && !text.IsApart(at + 1);
-        var apostrophe = text.IsSign(at + 1, '\'') && text.IsWord(at + 2, "s");
+        var second = text.Figure(hedge.Next)!.Value;
 
-        // 1900s is a decade to most; a century would be called the 20th.
-        return !tight && !apostrophe ? null
-            : new DateSpanRead(year, year + 9, string.Create(CultureInfo.InvariantCulture, $"{year / 10}X"), tight ? at + 2 : at + 3);
+        return Eras.Behind(text, hedge.Next + 1) is not { } era || text[at].Length > 4 || text[hedge.Next].Length > 4 ? null
+            : era.IsBefore && first >= second ? DateSaid.Span(Moment.OfYear(-first), hedge.On(DateSaid.One(Moment.OfYear(-second), 0)).To, era.Next)
+            : !era.IsBefore && first <= second ? DateSaid.Span(Moment.OfYear(first), hedge.On(DateSaid.One(Moment.OfYear(second), 0)).To, era.Next)
+            : null;
     }
 
-    private static DateSpanRead? Century(TokenText text, int at)
+    /// <summary>265-589, 50-320, 960-1127: rising, and the second at least as long as the first, so that it is no abbreviation.</summary>
+    private static DateSaid? SmallSpan(TokenText text, int at) =>
+        text.Figure(at) is { } first and > 9 && text[at].Length is 2 or 3 && text.IsSign(at + 1, '-') && !IsRestOfFigure(text, at)
+        && text.Figure(at + 2) is { } second && text[at + 2].Length is 3 or 4 && second > first
+            ? DateSaid.Span(Moment.OfYear(first), Moment.OfYear(second), at + 3)
+            : null;
+
+    // The 300 of 191,300.
+    private static bool IsRestOfFigure(TokenText text, int at) => text.IsAnySign(at - 1, ",./-") && text.IsDigits(at - 2) && !text.IsApart(at);
+
+    /// <summary>[19]26 and 192[6]: figures that a cataloguer has supplied.</summary>
+    private static DateSaid? Supplied(TokenText text, int at)
     {
-        if (Ordinals.Read(text, at) is not { } ordinal || ordinal.Value is < 1 or > 30)
+        var (year, figures, brackets, next) = (0, 0, 0, at);
+
+        for (; figures < 4 && next < at + MostPieces && (next == at || !text.IsApart(next)); next++)
+        {
+            if (text.IsAnySign(next, "[]"))
+            {
+                brackets += figures is > 0 and < 4 ? 1 : 0;
+            }
+            else if (text.Figure(next) is { } value && text[next].Length < 4)
+            {
+                (year, figures) = ((year * (int)Math.Pow(10, text[next].Length)) + value, figures + text[next].Length);
+            }
+            else
+            {
+                return null;
+            }
+        }
+
+        return figures == 4 && brackets > 0 && year > 0 ? DateSaid.One(Moment.OfYear(year), text.IsSign(next, ']') ? next + 1 : next) : null;
+    }
+
+    /// <summary>
+    /// 197- is a decade and 18-- a century, as library cataloguing writes them. Source: Anglo-American Cataloguing Rules, 2nd edition, 1.4F7,
+    /// from memory; [197-] and [197-?] as in the Canadian Rules for Archival Description, publish.uwo.ca/~dspanner/rule2.htm.
+    /// </summary>
+    private static DateSaid? LeftOpen(TokenText text, int at)
+    {
+        if (text.Figure(at) is not { } figures || text[at].Length is not (2 or 3) || !text.IsSign(at + 1, '-') || text.IsApart(at + 1))
         {
             return null;
         }
 
-        var next = text.IsSign(ordinal.Next, '-') ? ordinal.Next + 1 : ordinal.Next;
-        var word = text.Word(next);
+        var next = text[at].Length == 3 ? at + 2 : text.IsSign(at + 2, '-') ? at + 3 : at;
 
-        if (word is not ("century" or "centuries" or "centruy" or "cent" or "siecle" or "secolo" or "siglo" or "jahrhundert" or "jh" or "c"))
-        {
-            return null;
-        }
-
-        next = text.IsSign(next + 1, '.') ? next + 2 : next + 1;
-        var era = Era(text, next, out var behind);
-        var first = (ordinal.Value - 1) * 100;
-
-        return era < 0
-            ? new DateSpanRead(-ordinal.Value * 100, -((ordinal.Value * 100) - 99), null, behind)
-            : new DateSpanRead(first + DateConventions.FirstYearOfCentury, first + 99, string.Create(CultureInfo.InvariantCulture, $"{first / 100:00}XX"), era > 0 ? behind : next);
+        return next == at || figures < (text[at].Length == 3 ? 100 : 10) || !(next == text.Count || text.IsAnySign(next, "]?),;")) ? null
+            : DateSaid.One(text[at].Length == 3 ? Moment.OfDecade(figures * 10) : Moment.OfCentury(figures + 1), next);
     }
 
-    /// <summary>Early, mid, late; first half, third quarter, last third: the numerator and denominator of the part.</summary>
-    private static ((int From, int To, int Of)? Part, int Next) Part(TokenText text, int at)
-    {
-        var word = text.Word(at);
-
-        if (word is "early" or "beginning" or "debut" or "anfang")
-        {
-            return ((0, 1, DateConventions.Halves), AfterDash(text, at + 1));
-        }
-
-        if (word is "late" or "end" or "later" or "fin" or "ende")
-        {
-            return ((1, 2, DateConventions.Halves), AfterDash(text, at + 1));
-        }
-
-        if (word is "mid" or "middle" or "milieu" or "mitte")
-        {
-            return ((1, 3, 4), AfterDash(text, at + 1));
-        }
-
-        if ((Ordinal.GetAlternateLookup<ReadOnlySpan<char>>().TryGetValue(word, out var which) || OrdinalFigure(text, at, out which)) && PartName(text, NextOf(text, at)) is { } of)
-        {
-            var place = which < 0 ? of : which;
-
-            return place <= of ? ((place - 1, place, of), NextOf(text, at) + 1) : (null, at);
-        }
-
-        return (null, at);
-    }
-
-    private static int NextOf(TokenText text, int at) => text.IsDigits(at) ? at + 2 : at + 1;
-
-    private static bool OrdinalFigure(TokenText text, int at, out int which)
-    {
-        which = text.Figure(at) ?? 0;
-
-        return which is >= 1 and <= 4 && text.Word(at + 1) is "st" or "nd" or "rd" or "th";
-    }
-
-    private static int? PartName(TokenText text, int at) => text.Word(at) switch
-    {
-        "half" => 2,
-        "third" => 3,
-        "quarter" => 4,
-        _ => null,
-    };
-
-    private static int AfterDash(TokenText text, int at) => text.IsSign(at, '-') ? at + 1 : at;
-
-    private static DateSpanRead Parted(DateSpanRead whole, (int From, int To, int Of)? part)
-    {
-        if (part is not var (from, to, of))
-        {
-            return whole;
-        }
-
-        var years = whole.Latest - whole.Earliest + 1;
-        var (first, last) = (whole.Earliest + (years * from / of), whole.Earliest + (years * to / of) - 1);
-
-        return whole with { Earliest = first, Latest = last, Edtf = first < 0 ? null : $"{Iso(first)}~/{Iso(last)}~" };
-    }
+    private static DateSaid? Roman(TokenText text, int at) =>
+        text.Written(at) is ['M', _, _, ..] && Numerals.RomanValue(text.Written(at)) is { } year and >= FirstRoman and <= LastRoman
+            ? DateSaid.One(Moment.OfYear(year), at + 1)
+            : null;
 }

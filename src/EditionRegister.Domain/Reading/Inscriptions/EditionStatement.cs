@@ -83,7 +83,7 @@ public sealed record EditionStatement
 
     private static string? Trimmed(string piece)
     {
-        var trimmed = piece.Trim(Separators).TrimEnd('(', '[').TrimStart(')', ']', '.', ':').Trim(Separators);
+        var trimmed = piece.Trim(Separators).TrimEnd('(', '[', ':').TrimStart(')', ']', '.', ':').Trim(Separators);
 
         return trimmed.Any(char.IsLetterOrDigit) ? trimmed : null;
     }

@@ -12,6 +12,8 @@ namespace EditionRegister.Domain.Reading.Inscriptions;
 /// </summary>
 public static class EditionStatementReader
 {
+    internal const string Impossible = "A sheet cannot have a number above its edition's size, or none.";
+
     /// <param name="text">What is written, or said of the sheet.</param>
     /// <param name="own">A register's own kinds of proof: their marks and names are looked for before the trade's.</param>
     public static EditionStatement Read(string? text, OwnWords? own = null)
@@ -35,14 +37,14 @@ public static class EditionStatementReader
             return "S/P means a state proof to one workshop and a special proof to another.";
         }
 
-        if (found.States.Exists(state => state.IsDoubtful))
+        if (found.StatesMet.Exists(state => state.IsDoubtful))
         {
             return "The text leaves open which state it is.";
         }
 
         if (found.Fractions.Exists(fraction => fraction.Standing == FractionStanding.Impossible))
         {
-            return "A sheet cannot have a number above its edition's size, or none.";
+            return Impossible;
         }
 
         if (CopyChosen.Of(found.Fractions) is not null)

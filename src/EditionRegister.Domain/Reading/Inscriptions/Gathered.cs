@@ -6,7 +6,11 @@ using EditionRegister.Domain.Reading.Text;
 namespace EditionRegister.Domain.Reading.Inscriptions;
 
 /// <summary>A fraction, how it stands, and the mark beside it, if one does.</summary>
-internal readonly record struct GatheredFraction(Fraction Fraction, FractionStanding Standing, SeriesMet? Series, bool IsAnnounced);
+internal readonly record struct GatheredFraction(Fraction Fraction, FractionStanding Standing, SeriesMet? Series, bool IsAnnounced)
+{
+    /// <summary>Where the word stands that announces it, or its own first token.</summary>
+    public int From { get; init; } = Fraction.Start;
+}
 
 /// <summary>A mark, and the number, letter or size that is its own.</summary>
 internal readonly record struct GatheredMark(SeriesMet Series, SizeMet? Own);
@@ -30,7 +34,7 @@ internal sealed class Gathered
 
     public List<GatheredMark> Marks { get; } = [];
 
-    public List<StateMet> States { get; } = [];
+    public List<StateMet> StatesMet { get; } = [];
 
     public List<SizeMet> Sizes { get; } = [];
 
@@ -48,6 +52,13 @@ internal sealed class Gathered
     {
         Gathered found = new(text, series);
 
+        if (EditionSizes.Alone(text) is { } size)
+        {
+            found.Sizes.Add(size);
+
+            return found;
+        }
+
         for (var at = 0; at < text.Count;)
         {
             at = Math.Max(at + 1, found.Take(at));
@@ -58,20 +69,46 @@ internal sealed class Gathered
         return found;
     }
 
-    private int Take(int at)
+    private int Take(int at) => _text.IsDigits(at) ? Digits(at) : _text.IsWord(at) ? Word(at) : Sign(at);
+
+    /// <summary>What stands behind a figure says what it can be; behind most stands a slash or nothing.</summary>
+    private int Digits(int at) =>
+        at + 1 == _text.Count ? at
+        : _text.IsSign(at + 1, '/') && !_text.IsWord(at + 2) ? State(at) ?? Fraction(at) ?? at
+        : Counted(at) ?? State(at) ?? Placed(at) ?? Size(at, isNumber: true) ?? Fraction(at) ?? at;
+
+    private int Word(int at)
     {
-        if (_text.IsDigits(at))
+        var opening = Vocabulary.Of(_text.Word(at));
+        var isNumber = (opening & Opening.Number) != 0 || Numerals.Roman(_text, at) is not null || _text[at].Length == 1;
+
+        if (opening == Opening.None && !isNumber)
         {
-            return Counted(at) ?? State(at) ?? Placed(at) ?? Size(at) ?? Fraction(at) ?? at;
+            return (_text[at].Length <= Initials.Longest || _series.HasOwn ? Series(at) : null) ?? (_text.IsSign(at + 1, '/') ? Fraction(at) : null) ?? at;
         }
 
-        if (_text.IsWord(at))
-        {
-            return Counted(at) ?? State(at) ?? Placed(at) ?? Series(at) ?? Size(at) ?? Fraction(at) ?? Proof(at) ?? Faint(at);
-        }
-
-        return Series(at) ?? (_text.IsSign(at, '#') ? Size(at) : _text.IsAnySign(at, "/?") ? Fraction(at) : null) ?? at;
+        return isNumber
+            ? Counted(at) ?? State(at) ?? Placed(at) ?? Series(at) ?? Size(at, isNumber: true) ?? Fraction(at) ?? Named(at, opening)
+            : State(at) ?? Series(at) ?? Size(at, isNumber: false) ?? Named(at, opening);
     }
+
+    private int Named(int at, Opening opening)
+    {
+        if ((opening & (Opening.Faint | Opening.Edition)) == 0)
+        {
+            return at;
+        }
+
+        IsFaint |= FaintNumbers.IsOne(_text, at);
+
+        return Proof(at) ?? at;
+    }
+
+    private int Sign(int at) =>
+        _text.IsAnySign(at, "/?") ? Fraction(at) ?? at
+        : _text.IsAnySign(at, "#№") ? Size(at, isNumber: false) ?? at
+        : _series.HasOwn ? Series(at) ?? at
+        : at;
 
     private int? Counted(int at)
     {
@@ -88,12 +125,12 @@ internal sealed class Gathered
 
     private int? State(int at)
     {
-        if (States.Count >= MostStates || Inscriptions.States.At(_text, at) is not { } state)
+        if (StatesMet.Count >= MostStates || States.At(_text, at) is not { } state)
         {
             return null;
         }
 
-        States.Add(state);
+        StatesMet.Add(state);
 
         return state.Next;
     }
@@ -116,9 +153,9 @@ internal sealed class Gathered
         return mark.Next;
     }
 
-    private int? Size(int at)
+    private int? Size(int at, bool isNumber)
     {
-        if (EditionPhrases.At(_text, at) is not { } size)
+        if (EditionPhrases.At(_text, at, isNumber) is not { } size)
         {
             return null;
         }
@@ -176,7 +213,12 @@ internal sealed class Gathered
             return beyond;
         }
 
-        var before = Announcements.Of(_text, at);
+        if (!Copies.Fractions.MayBegin(_text, at))
+        {
+            return null;
+        }
+
+        var before = Announcements.Of(_text, at, out var word);
 
         if (Copies.Fractions.At(_text, at, before) is not { } fraction || IsWordsOnly(fraction, before) || NoCopies.IsOne(_text, fraction, before, Around))
         {
@@ -193,7 +235,7 @@ internal sealed class Gathered
             return mark.Next;
         }
 
-        Add(fraction, before, null);
+        Add(fraction, before, null, word);
 
         return fraction.Next;
     }
@@ -211,10 +253,10 @@ internal sealed class Gathered
         return before == Before.Anything ? fraction.Start > 0 || fraction.Number.Kind != NumeralKind.Arabic || fraction.Size.IsRoman : EditionWords.IsNumberWord(_text.Word(word)) && !Announcements.BeginsALine(_text, word);
     }
 
-    private void Add(Fraction fraction, Before before, SeriesMet? mark)
+    private void Add(Fraction fraction, Before before, SeriesMet? mark, int? from = null)
     {
         var standing = fraction.IsImpossible ? FractionStanding.Impossible : CopyDoubts.IsOne(_text, fraction, before, Around) ? FractionStanding.Doubtful : FractionStanding.Good;
-        Fractions.Add(new GatheredFraction(fraction, standing, mark, before != Before.Anything));
+        Fractions.Add(new GatheredFraction(fraction, standing, mark, before != Before.Anything) { From = from ?? fraction.Start });
 
         if (mark is { } met)
         {
@@ -228,13 +270,6 @@ internal sealed class Gathered
         {
             at++;
         }
-
-        return at;
-    }
-
-    private int Faint(int at)
-    {
-        IsFaint |= FaintNumbers.IsOne(_text, at);
 
         return at;
     }

@@ -31,6 +31,9 @@ internal static class NumberWords
         .With("eight:8")
         .Frozen();
 
+    /// <summary>Every word that a number may begin with.</summary>
+    public static IEnumerable<string> All => Cardinals.Dictionary.Keys.Concat(Ordinals.Dictionary.Keys);
+
     /// <summary>Fifteen, seventy-five, two hundred and fifty, setenta y cinco.</summary>
     public static Numeral? Cardinal(TokenText text, int at)
     {
@@ -48,6 +51,10 @@ internal static class NumberWords
 
         return rest is { Value: < 100 } added ? new Numeral(NumeralKind.Word, (below.Value * 100) + added.Value, added.Next) : new Numeral(NumeralKind.Word, below.Value * 100, below.Next + 1);
     }
+
+    /// <summary>One word by itself, whatever it is joined to: the five of five-colour.</summary>
+    public static Numeral? Joined(TokenText text, int at) =>
+        Cardinals.TryGetValue(text.Word(at), out var value) ? new Numeral(NumeralKind.Word, value, at + 1) : null;
 
     /// <summary>First, deuxième, zweiter, twenty-ninth.</summary>
     public static Numeral? Ordinal(TokenText text, int at)

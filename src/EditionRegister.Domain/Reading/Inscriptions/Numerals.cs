@@ -55,8 +55,7 @@ internal static class Numerals
         {
             var value = char.IsAsciiLetterLower(letter) == small ? Value((char)(letter | 0x20)) : 0;
 
-            // Only I, X and C go off the next, once, and never across more than one larger: DILLM is a name.
-            if (value == 0 || (value > before && !(value <= 10 * before && before is 1 or 10 or 100 && last >= value)))
+            if (value == 0 || !MayFollow(value, before, last))
             {
                 return null;
             }
@@ -67,6 +66,12 @@ internal static class Numerals
 
         return sum is > 0 and < 4_000 ? sum : null;
     }
+
+    /// <summary>XXXX and IIII are written; but only I, X and C go off the next, once, and five, fifty and five hundred stand once: DILLM, XLXL and VV are none.</summary>
+    private static bool MayFollow(int value, int before, int last) =>
+        value > before ? value <= 10 * before && before is 1 or 10 or 100 && last >= value
+        : value == before ? value is 1 or 10 or 100 or 1_000
+        : !(value == last && before > last);
 
     private static bool HasOther(ReadOnlySpan<char> word) => word.IndexOfAnyExcept("ivxlc") >= 0;
 

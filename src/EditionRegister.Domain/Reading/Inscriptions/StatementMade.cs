@@ -14,7 +14,7 @@ internal sealed class StatementMade(TokenText text, Gathered found)
     {
         var copy = CopyChosen.Of(found.Fractions);
         GatheredMark? mark = copy?.Series is { } beside ? new GatheredMark(beside, null) : found.Marks.Count > 0 ? found.Marks[0] : null;
-        var statement = mark is { } met ? Proof(met, copy?.Fraction) : copy is { } with ? Copy(with.Fraction) : found.Sizes.Count > 0 ? Size() : Rest();
+        var statement = mark is { } met ? Proof(met, copy?.Fraction) : copy is { } with ? Copy(with) : found.Sizes.Count > 0 ? Size() : Rest();
 
         if (statement.Kind is StatementKind.None or StatementKind.Declined)
         {
@@ -43,13 +43,17 @@ internal sealed class StatementMade(TokenText text, Gathered found)
         }
 
         var ofEdition = own?.Of is null && own?.Bounds is null && size is { IsOpen: false } && !found.IsOutsideEdition ? size : null;
+        var number = own is { } its ? its.Number : size?.Number;
+
+        // The edition's size where the proofs' own is not given; twelve proofs beside an edition of ten are not 12/10.
+        ofEdition = number > ofEdition?.Of ? null : ofEdition;
         TookSizes(own is null && size?.Number is not null ? size : ofEdition);
 
         return new EditionStatement
         {
             Kind = StatementKind.Proof,
             Series = mark.Series.Series,
-            Number = own?.Number ?? (own?.Letter is null ? size?.Number : null),
+            Number = number,
             Of = own?.Of ?? ofEdition?.Of,
             Letter = own?.Letter,
             Hedge = (own?.Of ?? (object?)own?.Bounds) is not null ? own!.Value.Hedge : ofEdition?.Hedge ?? SizeHedge.None,
@@ -58,9 +62,10 @@ internal sealed class StatementMade(TokenText text, Gathered found)
         };
     }
 
-    private EditionStatement Copy(Fraction fraction)
+    private EditionStatement Copy(GatheredFraction copy)
     {
-        Took(fraction.Start, fraction.Next);
+        var fraction = copy.Fraction;
+        Took(copy.From, fraction.Next);
 
         return Of(fraction, fraction.Size.IsUnlimited ? StatementKind.Open : fraction.Number.IsUnknown ? StatementKind.Size : StatementKind.Numbered, Series.Edition);
     }
@@ -80,15 +85,21 @@ internal sealed class StatementMade(TokenText text, Gathered found)
     private EditionStatement Size()
     {
         var size = Joined()!.Value;
+
+        if (size.Number > size.Of)
+        {
+            return new EditionStatement { Kind = StatementKind.Declined, WhyNot = EditionStatementReader.Impossible, Source = text.Text };
+        }
+
         TookSizes(size);
 
         return new EditionStatement
         {
             Kind = size.IsOpen ? StatementKind.Open : size.Number is not null || size.Letter is not null ? StatementKind.Numbered : StatementKind.Size,
-            Series = size.IsOpen ? null : Series.Edition,
+            Series = size.IsOpen && size.Number is null ? null : Series.Edition,
             Number = size.Number,
             Of = size.Of,
-            Letter = size.Letter,
+            Letter = size.IsOpen ? null : size.Letter,
             Hedge = size.Hedge,
             Bounds = size.Bounds,
             NumberIsRoman = size.IsRoman,
@@ -97,7 +108,7 @@ internal sealed class StatementMade(TokenText text, Gathered found)
 
     private EditionStatement Rest() =>
         found.Beside.Count > 0 ? new EditionStatement { Kind = StatementKind.Size, Series = Series.Edition }
-        : found.States.Count > 0 ? new EditionStatement { Kind = StatementKind.State }
+        : found.StatesMet.Count > 0 ? new EditionStatement { Kind = StatementKind.State }
         : new EditionStatement { Kind = found.IsFaint ? StatementKind.Declined : StatementKind.None, WhyNot = found.IsFaint ? "It could be a proof's mark, a number of the edition, or something else." : null, Source = text.Text };
 
     private EditionStatement WithState(EditionStatement statement)
@@ -107,12 +118,12 @@ internal sealed class StatementMade(TokenText text, Gathered found)
             Took(found.BesideSpan.Start, found.BesideSpan.Next);
         }
 
-        if (found.States.Count == 0)
+        if (found.StatesMet.Count == 0)
         {
             return statement with { Beside = found.Beside };
         }
 
-        var state = found.States[0];
+        var state = found.StatesMet[0];
         Took(state.Start, state.Next);
 
         return statement with { Beside = found.Beside, State = state.State, StateOf = state.Of, StateIsRoman = state.IsRoman };
@@ -132,7 +143,15 @@ internal sealed class StatementMade(TokenText text, Gathered found)
         {
             var hasSize = joined.Of is not null || joined.Bounds is not null || joined.IsOpen;
             var isNew = !hasSize && (size.Of is not null || size.Bounds is not null);
-            joined = joined with { Number = joined.Letter is null ? joined.Number ?? size.Number : null, Of = isNew ? size.Of : joined.Of, Hedge = isNew ? size.Hedge : joined.Hedge, Bounds = isNew ? size.Bounds : joined.Bounds, IsRoman = joined.IsRoman || size.IsRoman };
+            var isNumber = joined.Number is null && joined.Letter is null && size.Number is not null;
+            joined = joined with
+            {
+                Number = isNumber ? size.Number : joined.Number,
+                Of = isNew ? size.Of : joined.Of,
+                Hedge = isNew ? size.Hedge : joined.Hedge,
+                Bounds = isNew ? size.Bounds : joined.Bounds,
+                IsRoman = joined.IsRoman || (size.IsRoman && (isNew || isNumber)),
+            };
         }
 
         return joined;

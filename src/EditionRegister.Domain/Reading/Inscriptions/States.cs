@@ -19,6 +19,9 @@ internal static class States
     private const int Most = 60;
     private const int MostOverSlash = 30;
 
+    // Above it stand single letters that are names and abbreviations: C, D, L, M.
+    private const int MostRoman = 40;
+
     public static StateMet? At(TokenText text, int at)
     {
         if (IsWord(text.Word(at)))
@@ -90,7 +93,7 @@ internal static class States
 
     private static StateMet? Counted(TokenText text, int at)
     {
-        if (Ordinals.Read(text, at) is not { } ordinal || Calendar.IsYear(ordinal.Value))
+        if (Ordinals.Read(text, at) is not { Value: <= Most } ordinal || (ordinal.IsRoman && ordinal.Value > MostRoman))
         {
             return null;
         }
@@ -141,7 +144,7 @@ internal static class States
 
     private static Numeral? NextNumber(TokenText text, int at) =>
         text.IsDigits(at) ? (Numerals.Arabic(text, at) is { Value: <= Most } arabic ? arabic : null)
-        : Numerals.Roman(text, at) is { } roman && char.IsAsciiLetterUpper(text.Written(at)[0]) && roman.Value <= 40 ? roman
+        : Numerals.Roman(text, at) is { } roman && char.IsAsciiLetterUpper(text.Written(at)[0]) && roman.Value <= MostRoman ? roman
         : null;
 
     private static StateMet WithOf(TokenText text, int at, Numeral state)

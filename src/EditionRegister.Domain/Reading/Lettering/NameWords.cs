@@ -62,7 +62,8 @@ internal static class NameWords
     private static bool IsTail(ReadOnlySpan<char> word) => word is "fils" or "cie" or "co" or "jun" or "sen" or "freres";
 
     /// <summary>A dot that ends an initial or a name cut short, not a sentence.</summary>
-    private static bool IsAbbreviated(TokenText text, int at) => text.IsWord(at - 1) && !text.IsApart(at) && text[at - 1].Length <= 4;
+    private static bool IsAbbreviated(TokenText text, int at) =>
+        text.IsWord(at - 1) && !text.IsApart(at) && (text[at - 1].Length <= 3 || text.Word(at - 1) is "thos" or "chas" or "robt" or "saml" or "benj" or "willm" or "senr" or "junr" or "sohn");
 
     /// <summary>C.P.S.C.M., C.P.R. and A.P.D.R. (DCRMR, Appendix J) before a name are a privilege.</summary>
     private static int OverPrivilege(TokenText text, int first, int at)

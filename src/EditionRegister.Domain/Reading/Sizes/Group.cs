@@ -2,30 +2,28 @@ using EditionRegister.Domain.Reading.Text;
 
 namespace EditionRegister.Domain.Reading.Sizes;
 
-/// <summary>Lengths joined by × that share a unit: 300 × 225 mm, 22 in. x 20 in., 17 x 13 3/4".</summary>
-internal readonly record struct Group
+/// <summary>Lengths that belong together: 300 × 225 mm, 22 in. x 20 in., H. 12 in.; W. 9 in. Two or three of one thing, or one alone.</summary>
+internal sealed record Group(IReadOnlyList<LengthRead> Measures, LengthUnit Unit, SizeFault Fault, int Start, int Next)
 {
-    private readonly LengthRead _first;
-    private readonly LengthRead _second;
-    private readonly LengthRead _third;
-    private readonly LengthUnit _unit;
+    private const int Most = 3;
 
-    private Group(LengthRead first, LengthRead second, LengthRead third, int count, LengthUnit unit, int next)
-    {
-        (_first, _second, _third, _unit) = (first, second, third, unit);
-        Count = count;
-        Next = next;
-    }
+    /// <summary>A unit is written, or assumed; then it is a size, or would be one but for its fault.</summary>
+    public bool HasUnit => Unit != LengthUnit.None;
 
-    public int Count { get; }
+    public int Count => Measures.Count;
 
-    public int Next { get; }
+    public bool IsMetric => Units.IsMetric(Unit);
 
-    public bool IsMetric => _unit is LengthUnit.Millimetre or LengthUnit.Centimetre or LengthUnit.Metre;
+    /// <summary>Each length tells its own direction.</summary>
+    public bool IsLabelled => Measures.All(length => length.Direction != Direction.NotSaid);
+
+    /// <summary>The finest step any of them is written in, in micrometres: all were taken with one ruler.</summary>
+    public long Step => Enumerable.Range(0, Count).Min(place => Measures[place].Figure.StepMicrometres(UnitOf(place)));
 
     /// <summary>Micrometres.</summary>
-    public long this[int place] => Of(place).Micrometres(UnitOf(place));
+    public long this[int place] => Measures[place].Figure.In(UnitOf(place)).Micrometres(UnitOf(place));
 
+    /// <summary>Null where no figure stands.</summary>
     public static Group? At(TokenText text, int at)
     {
         if (Lengths.At(text, at) is not { } first)
@@ -33,29 +31,73 @@ internal readonly record struct Group
             return null;
         }
 
-        var (second, third, count, next) = (default(LengthRead), default(LengthRead), 1, first.Next);
+        List<LengthRead> lengths = [first];
+        var next = first.Next;
+        var isTooMany = false;
 
-        if (IsTimes(text, next) && Lengths.At(text, next + 1) is { } then)
+        while (NextOf(text, next, lengths) is { } more)
         {
-            (second, count, next) = (then, 2, then.Next);
+            isTooMany |= lengths.Count == Most;
+            next = more.Next;
 
-            if (IsTimes(text, next) && Lengths.At(text, next + 1) is { } last)
+            if (!isTooMany)
             {
-                (third, count, next) = (last, 3, last.Next);
+                lengths.Add(more);
             }
         }
 
-        var unit = count == 3 && third.Unit != LengthUnit.None ? third.Unit : count >= 2 && second.Unit != LengthUnit.None ? second.Unit : first.Unit;
+        // "12 x 9 in all" is a size even so; "12 in all" is not.
+        var last = lengths.Count > 1 && lengths[^1].Unit == LengthUnit.None ? Units.At(text, next, out next) : LengthUnit.None;
+        var unit = lengths.FindLast(length => length.Unit != LengthUnit.None).Unit is not LengthUnit.None and var own && last == LengthUnit.None ? own : last;
 
-        return unit == LengthUnit.None ? null : new Group(first, second, third, count, unit, next);
+        return new Group(lengths, LengthUnit.None, isTooMany ? SizeFault.TooMany : SizeFault.None, at, next).In(unit);
     }
 
-    /// <summary>The smallest step a length is written in, in micrometres.</summary>
-    public long Step(int place) => Of(place).StepMicrometres(UnitOf(place));
+    /// <summary>The same lengths, in a unit that is assumed or was found out.</summary>
+    public Group In(LengthUnit unit)
+    {
+        var group = this with { Unit = unit };
 
-    private static bool IsTimes(TokenText text, int at) => text.IsWord(at, "x") || text.IsSign(at, '×') || text.IsWord(at, "by");
+        return group with { Fault = Fault is SizeFault.None or SizeFault.NoUnit ? group.FaultFound() : Fault };
+    }
 
-    private LengthRead Of(int place) => place switch { 0 => _first, 1 => _second, _ => _third };
+    public LengthUnit UnitOf(int place) => Measures[place].Unit is not LengthUnit.None and var own ? own : Unit;
 
-    private LengthUnit UnitOf(int place) => Of(place).Unit is not LengthUnit.None and var own ? own : _unit;
+    private SizeFault FaultFound()
+    {
+        // 3 300 x 225 may be the third, of 300 x 225.
+        var isLoneSpace = Measures[0].Figure.IsSpaced && Measures.Count(length => length.Figure.IsSpaced) == 1;
+
+        for (var place = 0; place < Count; place++)
+        {
+            if (Measures[place].Figure.In(UnitOf(place)).Fault is not SizeFault.None and var fault)
+            {
+                return HasUnit || fault != SizeFault.TwoReadings ? fault : SizeFault.NoUnit;
+            }
+
+            if (HasUnit && this[place] is < 1 or > Domain.Sizes.Length.Largest)
+            {
+                return this[place] < 1 ? SizeFault.Nothing : SizeFault.TooLarge;
+            }
+        }
+
+        return !HasUnit ? SizeFault.NoUnit : isLoneSpace ? SizeFault.TwoReadings : IsTwiceSaid() ? SizeFault.TooMany : SizeFault.None;
+    }
+
+    private bool IsTwiceSaid() => IsLabelled && Measures.Select(length => length.Direction).Distinct().Count() < Count;
+
+    private static LengthRead? NextOf(TokenText text, int at, List<LengthRead> before)
+    {
+        if (Lengths.IsTimes(text, at) && Lengths.At(text, at + 1) is { } times)
+        {
+            return Lengths.Within(text, at) is not Direction.NotSaid and var within && times.Direction == Direction.NotSaid ? times with { Direction = within } : times;
+        }
+
+        // H. 12 in.; W. 9 in.: only a length with another direction of its own goes on without ×.
+        var label = text.IsAnySign(at, ",;/") || text.Word(at) is "and" or "und" or "et" or "e" or "y" ? at + 1 : at;
+
+        return IsOneOfSeveral(before[^1].Direction) && Lengths.At(text, label) is { } other && IsOneOfSeveral(other.Direction) && before.TrueForAll(length => length.Direction != other.Direction) ? other : null;
+    }
+
+    private static bool IsOneOfSeveral(Direction direction) => direction is not (Direction.NotSaid or Direction.Diameter);
 }

@@ -113,6 +113,7 @@ internal sealed class TokenText
         '\u2010' or '\u2011' or '\u2012' or '\u2013' or '\u2014' or '\u2212' => '-',
         '\u23CE' => '|',
         'ß' => 's',
+        'ı' => 'i',
         'œ' or 'Œ' => 'o',
         _ => char.ToLowerInvariant(WithoutAccent(c)),
     };

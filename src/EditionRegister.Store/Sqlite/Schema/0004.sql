@@ -64,7 +64,6 @@ CREATE TABLE work_technique (
     ordinal   INTEGER NOT NULL CHECK (ordinal >= 1),
     technique TEXT    NOT NULL REFERENCES technique (word) ON DELETE RESTRICT,
     v         INTEGER NOT NULL REFERENCES logbook (n) ON DELETE RESTRICT,
-    UNIQUE (work, ordinal),
     UNIQUE (work, technique)
 ) STRICT;
 
@@ -98,9 +97,10 @@ CREATE TABLE inscription_role (
     ordinal     INTEGER NOT NULL CHECK (ordinal >= 1),
     role        TEXT    NOT NULL,
     name        TEXT,
-    v           INTEGER NOT NULL REFERENCES logbook (n) ON DELETE RESTRICT,
-    UNIQUE (inscription, ordinal)
+    v           INTEGER NOT NULL REFERENCES logbook (n) ON DELETE RESTRICT
 ) STRICT;
+
+CREATE INDEX inscription_role_inscription ON inscription_role (inscription);
 
 -- An edition in somebody's words, and a size that somebody was not sure of: at least, at most or about so many.
 ALTER TABLE edition ADD COLUMN statement TEXT;

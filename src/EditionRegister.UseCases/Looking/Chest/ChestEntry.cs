@@ -1,4 +1,5 @@
 using EditionRegister.Domain.Editions;
+using EditionRegister.Domain.Reading.Search;
 
 namespace EditionRegister.UseCases.Looking;
 
@@ -7,6 +8,18 @@ internal sealed record ChestEntry(ChestLine Line, ChestKey Key, Edition? Edition
 {
     /// <summary>Folded: title, makers and their class codes, each followed by a line feed.</summary>
     public required string Text { get; init; }
+
+    /// <summary>Folded: the year and the technique as written, each followed by a line feed.</summary>
+    public string Said { get; init; } = "";
+
+    /// <summary>The techniques of its work, by their words.</summary>
+    public IReadOnlyList<string> Techniques { get; init; } = [];
+
+    /// <summary>The year of its work, when it was declared, and when its sheets were printed; each where it is known.</summary>
+    public DaysThere[] Days { get; init; } = [];
+
+    /// <summary>The numbers of its numberings, and those that its sheets say they have where that is something else.</summary>
+    public NumbersThere[] Numbers { get; init; } = [];
 
     /// <summary>The codes of its sheets, each followed by a line feed.</summary>
     public byte[] Codes { get; init; } = [];

@@ -1,4 +1,5 @@
 using System.Collections;
+using EditionRegister.Domain.Reading.Search;
 
 namespace EditionRegister.UseCases.Looking;
 
@@ -10,7 +11,10 @@ public sealed class ChestFound : IReadOnlyList<ChestLine>
     // Null is all.
     private readonly int[]? _found;
 
-    internal ChestFound(IReadOnlyList<ChestEntry> entries, int[]? found) => (_entries, _found) = (entries, found);
+    internal ChestFound(IReadOnlyList<ChestEntry> entries, int[]? found, Sought sought) => (_entries, _found, Sought) = (entries, found, sought);
+
+    /// <summary>What was looked for, as it was understood.</summary>
+    public Sought Sought { get; }
 
     public int Count => _found?.Length ?? _entries.Count;
 

@@ -1,5 +1,6 @@
 using EditionRegister.Domain.Editions;
 using EditionRegister.Domain.People;
+using EditionRegister.Domain.Reading.Search;
 using EditionRegister.Domain.Text;
 using EditionRegister.Store.Reading;
 
@@ -11,20 +12,22 @@ internal sealed class ChestReading(Reader reader)
     // Folding takes longer than reading, and a maker has many works.
     private readonly Dictionary<long, string> _folded = [];
     private readonly Dictionary<long, string> _sorted = [];
+    private readonly Dictionary<(string? Year, string? Technique), string> _said = [];
 
     /// <param name="works">Only lines of these works; null is all.</param>
     public List<ChestEntry> Lines(IReadOnlyCollection<long>? works)
     {
         var makers = reader.MakersByWork(works);
         var editions = reader.EditionsByWork(works);
+        var known = reader.KnownNumbers(works);
         List<ChestEntry> lines = [];
 
         foreach (var title in reader.Titles(works))
         {
-            List<Person> known = [.. makers[title.Id].Select(id => reader.Book.Person(id)).OfType<Person>()];
-            var entry = Entry(title, known);
+            List<Person> people = [.. makers[title.Id].Select(id => reader.Book.Person(id)).OfType<Person>()];
+            var entry = Entry(title, people);
             var declared = editions[title.Id];
-            lines.AddRange(declared.Select(edition => Of(entry, edition)).DefaultIfEmpty(entry));
+            lines.AddRange(declared.Select(edition => Of(entry, edition, known)).DefaultIfEmpty(entry));
         }
 
         return lines;
@@ -38,11 +41,19 @@ internal sealed class ChestReading(Reader reader)
         ChestKey key = new(makers.Count == 0 ? null : SortedAs(makers[0]), title.TitleState == "untitled" || title.Title is not null ? foldedTitle : null, title.Id, 0, 0);
         var classCodes = string.Concat(makers.Where(maker => maker.ClassCode is not null).Select(maker => SearchText.Fold(maker.ClassCode!) + "\n"));
 
-        return new ChestEntry(line, key, null, [.. makers.Select(maker => maker.Id)]) { Text = $"{foldedTitle}\n{FoldedMakers(makers, shownMakers)}\n{classCodes}" };
+        return new ChestEntry(line, key, null, [.. makers.Select(maker => maker.Id)])
+        {
+            Text = $"{foldedTitle}\n{FoldedMakers(makers, shownMakers)}\n{classCodes}",
+            Said = Said(title),
+            Techniques = title.Techniques,
+            Days = DaysThere.Of(title.Dated) is { } days ? [days] : [],
+        };
     }
 
-    private static ChestEntry Of(ChestEntry entry, Edition edition) => entry with
+    private static ChestEntry Of(ChestEntry entry, Edition edition, ILookup<long, int> known) => entry with
     {
+        Days = DaysThere.Of(edition.Declared) is { } days ? [.. entry.Days, days] : entry.Days,
+        Numbers = [.. NumbersOfEdition.Of(edition, known)],
         Edition = edition,
         Key = entry.Key with { Edition = edition.Ordinal, EditionId = edition.Id },
         Line = entry.Line with
@@ -55,6 +66,18 @@ internal sealed class ChestReading(Reader reader)
             Numberings = NumberingsInShort.Of(edition),
         },
     };
+
+    private string Said(ListedTitle title)
+    {
+        var written = (title.Year, title.Technique);
+
+        if (!_said.TryGetValue(written, out var said))
+        {
+            _said.Add(written, said = SaidOfWork.Folded(title.Year, title.Technique));
+        }
+
+        return said;
+    }
 
     private string FoldedMakers(List<Person> makers, string shown)
     {

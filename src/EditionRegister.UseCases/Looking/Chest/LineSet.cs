@@ -18,6 +18,15 @@ internal sealed class LineSet(int lines)
         }
     }
 
+    /// <summary>Adds what is in the other.</summary>
+    public void AddAll(LineSet other)
+    {
+        for (var i = 0; i < _bits.Length; i++)
+        {
+            _bits[i] |= other._bits[i];
+        }
+    }
+
     /// <summary>The lines in order.</summary>
     public int[] ToArray()
     {

@@ -23,10 +23,15 @@ internal sealed class SheetsOnLines(IReadOnlyList<ChestEntry> lines, ChestSheets
     {
         KnowLines();
         SortSheets();
+        PrintedOnLines printed = new(sheets, work => _byWork.GetValueOrDefault(work, Nowhere));
+        var sayings = sheets.Sayings.ToLookup(one => LineOf(one.Sheet), one => one.Says);
 
         for (var line = 0; line < lines.Count; line++)
         {
-            yield return With(lines[line], line);
+            var ofLine = _sheets.AsMemory(_starts[line], _starts[line + 1] - _starts[line]);
+            var entry = ofLine.IsEmpty ? lines[line] : With(lines[line], line, ofLine.Span);
+
+            yield return entry with { Days = [.. entry.Days.Union(printed.Of(line, ofLine.Span))], Numbers = [.. entry.Numbers.Union(sayings[line])] };
         }
     }
 
@@ -87,15 +92,8 @@ internal sealed class SheetsOnLines(IReadOnlyList<ChestEntry> lines, ChestSheets
         }
     }
 
-    private ChestEntry With(ChestEntry entry, int line)
+    private ChestEntry With(ChestEntry entry, int line, ReadOnlySpan<int> ofLine)
     {
-        var ofLine = _sheets.AsSpan(_starts[line], _starts[line + 1] - _starts[line]);
-
-        if (ofLine.IsEmpty)
-        {
-            return entry;
-        }
-
         var codes = new byte[ofLine.Length * ChestSheets.CodeStride];
         var places = new long[ofLine.Length];
         var people = new long[ofLine.Length * 2];

@@ -66,6 +66,8 @@ public static class DeedInWords
         ["record-place"] = "place recorded",
         ["record-print-run"] = "print run recorded",
         ["record-work"] = "work recorded",
+        ["read-texts-again"] = "words read again",
+        ["add-technique"] = "technique added",
         ["repeat-pass"] = "pass recorded, as the one before",
         ["replace-sheet"] = "sheet replaced",
         ["remove-set-part"] = "part taken out of the set",

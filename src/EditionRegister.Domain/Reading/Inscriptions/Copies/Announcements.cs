@@ -7,8 +7,13 @@ namespace EditionRegister.Domain.Reading.Inscriptions.Copies;
 internal static class Announcements
 {
     /// <summary>Edition, ed., numbered, no., #, copy, before a fraction.</summary>
-    public static Before Of(TokenText text, int at)
+    /// <param name="text">The text.</param>
+    /// <param name="at">Where the fraction begins.</param>
+    /// <param name="word">The token of the word or sign that says so; the fraction's own where none does.</param>
+    public static Before Of(TokenText text, int at, out int word)
     {
+        word = at;
+
         if (at == 0)
         {
             return Before.Anything;
@@ -16,12 +21,19 @@ internal static class Announcements
 
         var before = text.IsAnySign(at - 1, ".:#,(°") ? at - 2 : at - 1;
         before = text.IsAnySign(before, ".:#°") ? before - 1 : before;
-        var word = text.Word(before);
+        var said = text.Word(before);
 
-        return EditionWords.IsOne(word) || EditionWords.IsNumberWord(word) || CountWords.IsNumberedCopy(text.Word(at - 1)) || text.IsSign(at - 1, '#') || text.IsSign(at - 1, '№') || (word is "n" && before < at - 1)
-            || (text.IsAnySign(at - 1, ",;(") && IsTechnique(text.Word(at - 2)))
-            ? Before.EditionWord
-            : Before.Anything;
+        if (EditionWords.IsOne(said) || EditionWords.IsNumberWord(said) || (said is "n" && before < at - 1))
+        {
+            word = EditionWords.IsNumberWord(said) && (EditionWords.IsOne(text.Word(before - 1)) || CountWords.IsNumberedCopy(text.Word(before - 1))) ? before - 1 : before;
+        }
+        else if (CountWords.IsNumberedCopy(text.Word(at - 1)) || text.IsAnySign(at - 1, "#№"))
+        {
+            word = at - 1;
+        }
+
+        // What a sheet is made by announces its number as well, and is not a part of it.
+        return word < at || (text.IsAnySign(at - 1, ",;(") && IsTechnique(text.Word(at - 2))) ? Before.EditionWord : Before.Anything;
     }
 
     /// <summary>Whether the words before say that a page, a file, a measure or somebody else's number follows.</summary>

@@ -8,7 +8,7 @@ internal static class DateDoubts
     public static bool IsOne(TokenText text, Fraction fraction, Surroundings around)
     {
         var (one, two, at) = (fraction.Number.Value, fraction.Size.Of ?? 0, fraction.Start);
-        var isDay = Calendar.IsDay(one, two);
+        var isDay = DateParts.IsDay(one, two);
 
         if (isDay && (around.HasDate || IsBeforeFigure(text, fraction.Next) || IsInQuotation(text, fraction, around)))
         {
@@ -17,7 +17,7 @@ internal static class DateDoubts
 
         if (at == 0)
         {
-            return Calendar.IsSpanOfYears(one, two) && fraction.Next < text.Count;
+            return DateParts.IsSpanOfYears(one, two) && fraction.Next < text.Count;
         }
 
         if (!text.IsWord(at - 1) && !(text.IsAnySign(at - 1, ".,)]/:-") && !text.IsDigits(at - 2)))
@@ -25,9 +25,9 @@ internal static class DateDoubts
             return false;
         }
 
-        return Calendar.IsOddMonthAndYear(one, two) || Calendar.IsOddDay(one, two)
+        return DateParts.IsOddMonthAndYear(one, two) || DateParts.IsOddDay(one, two)
             || (isDay && one <= 12 && text.IsSign(at - 1, ',') && text.Written(at - 2) is [_, >= 'a', ..])
-            || (Calendar.IsSpanOfYears(one, two) && !text.IsAnySign(at - 1, ",("));
+            || (DateParts.IsSpanOfYears(one, two) && !text.IsAnySign(at - 1, ",("));
     }
 
     /// <summary>7/28 1: a day, and a figure of some list; 39/100 1 of 2 is a copy.</summary>

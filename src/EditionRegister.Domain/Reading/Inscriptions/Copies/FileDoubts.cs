@@ -11,7 +11,7 @@ internal static class FileDoubts
     {
         var (one, two, at) = (fraction.Number.Value, fraction.Size.Of ?? 0, fraction.Start);
 
-        if (two >= LargeEdition && one <= two / 100)
+        if (two >= LargeEdition && one <= two / 100 && (before == Before.Anything || text.IsSign(at - 1, '#')))
         {
             return true;
         }

@@ -52,5 +52,5 @@ internal readonly record struct Fraction(int Start, Numeral Number, Parting Part
     /// <summary>A part of an inch as people measure: 5/8, never 4/8 or 3/25.</summary>
     public bool IsRulersPart => IsPlain && Units.IsRulersPart(Number.Value, Size.Of);
 
-    public bool IsImpossible => Size.Of is { } of && !Number.IsUnknown && (Number.Value < 1 || Number.Value > of);
+    public bool IsImpossible => Size.Of < 1 || (!Number.IsUnknown && (Number.Value < 1 || Number.Value > Size.Of));
 }

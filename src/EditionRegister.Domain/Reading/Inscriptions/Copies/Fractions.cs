@@ -31,6 +31,10 @@ internal static class Fractions
         return figure.IsRange && !number.IsUnknown && Hedges.Before(text, size).Hedge == SizeHedge.None ? null : new Fraction(at, number, parting, figure) { IsNumberDoubted = doubted };
     }
 
+    /// <summary>Whether what stands behind can part a number from a size; most figures and words have none, and need no further look.</summary>
+    public static bool MayBegin(TokenText text, int at) =>
+        text.IsSign(at, '/') || text.IsAnySign(at + 1, "/-([?") || text.Word(at + 1) is "of" or "out" or "sur" or "su" or "von" or "from" or "di" or "de";
+
     /// <summary>12 bis/30: a sheet more than the numbers; what it counts as is not for the reader to say.</summary>
     public static int? Beyond(TokenText text, int at) =>
         text.IsDigits(at) && text.Word(at + 1) is "bis" or "ter" && text.IsSign(at + 2, '/') && Numerals.Either(text, at + 3) is { } size ? size.Next : null;
@@ -47,7 +51,7 @@ internal static class Fractions
 
     /// <summary>/75 and /75?: the size alone, at the beginning of the text.</summary>
     private static Fraction? WithoutNumber(TokenText text, int at) =>
-        at == 0 && !text.IsApart(at + 1) && SizeFigures.At(text, at + 1, words: false) is { IsUnknown: false } size
+        at == 0 && !text.IsApart(at + 1) && SizeFigures.At(text, at + 1, words: false) is { IsUnknown: false, IsRoman: false } size
             ? new Fraction(at, new Numeral(NumeralKind.Unknown, 0, at), Parting.Tight, size)
             : null;
 

@@ -26,6 +26,6 @@ internal static class LineDoubts
     {
         var begins = fraction.Start == 0 || (fraction.Start == 1 && text.IsSign(0, '"'));
 
-        return !begins || fraction.Size.Of is not { } of || (of > 100 && of % 5 != 0) || (Calendar.IsYear(of) && fraction.Next < text.Count);
+        return !begins || fraction.Size.Of is not { } of || (of > 100 && of % 5 != 0) || (DateParts.IsYear(of) && fraction.Next < text.Count);
     }
 }

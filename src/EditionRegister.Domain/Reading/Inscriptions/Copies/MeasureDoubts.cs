@@ -14,7 +14,7 @@ internal static class MeasureDoubts
             return true;
         }
 
-        var isPart = text.Written(next) is [>= 'a' and <= 'z', ..] || text.IsAnySign(next, "&\"+") || (text.IsWord(next) && text.IsSign(next + 1, '/') && text[next].Length == 1);
+        var isPart = text.Written(next) is [>= 'a' and <= 'z', ..] || text.IsAnySign(next, "&\"") || (text.IsSign(next, '+') && !text.IsDigits(next + 1)) || (text.IsWord(next) && text.IsSign(next + 1, '/') && text[next].Length == 1);
 
         // Two thirds of something are said in a sentence; a ruler's part is doubtful anywhere but at the beginning or in brackets of its own.
         return fraction.Size.Of == 3 ? isPart || text.Written(at - 1) is [>= 'a' and <= 'z', ..]

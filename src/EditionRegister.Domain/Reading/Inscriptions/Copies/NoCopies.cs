@@ -6,7 +6,7 @@ namespace EditionRegister.Domain.Reading.Inscriptions.Copies;
 internal static class NoCopies
 {
     public static bool IsOne(TokenText text, Fraction fraction, Before before, Surroundings around) =>
-        IsPartOfMore(text, fraction) || IsLines(text, fraction, before) || IsDate(text, fraction, before) || IsInitials(text, fraction) || IsFile(text, fraction, before, around)
+        IsPartOfMore(text, fraction) || IsLines(text, fraction, before) || IsDate(text, fraction, before) || IsInitials(text, fraction, before) || IsFile(text, fraction, before, around)
         || (before != Before.Mark && IsMeasure(text, fraction, before, around));
 
     /// <summary>A link of a chain, the end of a decimal or a code, a price.</summary>
@@ -30,7 +30,7 @@ internal static class NoCopies
     /// <summary>9.779, US-403, D.5, but not No.29 and no edition's word.</summary>
     private static bool IsCode(TokenText text, int sign) =>
         text.IsDigits(sign - 1)
-        || (text.IsWord(sign - 1) && !text.IsApart(sign) && (text.IsSign(sign, '-') || text[sign - 1].Length == 1) && text.Word(sign - 1) is not ("n" or "f"));
+        || (text.IsWord(sign - 1) && !text.IsApart(sign) && (text.IsSign(sign, '-') || text[sign - 1].Length == 1) && text.Word(sign - 1) is not "n");
 
     /// <summary>Whether a slash beside a fraction is written as the fraction's own is; a wider one parts lines.</summary>
     private static bool IsSameLine(TokenText text, Fraction fraction, int behind) => fraction.Parting is not (Parting.Tight or Parting.Dash) || !text.IsApart(behind);
@@ -53,7 +53,13 @@ internal static class NoCopies
         var (one, two, at) = (fraction.Number.Value, fraction.Size.Of ?? 0, fraction.Start);
 
         // 1770/72[?]
-        if (fraction.Number.Kind == NumeralKind.Arabic && !fraction.Size.IsRoman && fraction.Parting != Parting.InWords && Calendar.IsYear(one) && two is > 0 and < 100)
+        if (fraction.Number.Kind == NumeralKind.Arabic && !fraction.Size.IsRoman && fraction.Parting != Parting.InWords && DateParts.IsYear(one) && (two is > 0 and < 100 || fraction.Size.IsUnknown))
+        {
+            return true;
+        }
+
+        // II/2026
+        if (fraction.Number.IsRoman && !fraction.Size.IsRoman && DateParts.IsModernYear(two))
         {
             return true;
         }
@@ -64,24 +70,24 @@ internal static class NoCopies
         }
 
         var month = text.IsAnySign(at - 1, ".,") ? at - 2 : at - 1;
-        var behindMonth = one <= 31 && (Calendar.IsMonth(text.Word(month)) || text.Word(month) is "due" or "dated" or "received");
-        var behindDay = two < 100 && text.IsDigits(at - 1) && Calendar.IsMonth(text.Word(at - 2));
-        var dayFirst = fraction.IsImpossible && Calendar.IsDay(one, two) && text.IsSign(at - 1, ',') && text.IsWord(at - 2);
-        var beforeYear = Calendar.IsDay(one, two) && text.IsSign(fraction.Next, ',') && text.Figure(fraction.Next + 1) is { } year && Calendar.IsYear(year);
+        var behindMonth = one <= 31 && (DateParts.IsMonth(text.Word(month)) || text.Word(month) is "due" or "dated" or "received");
+        var behindDay = two < 100 && text.IsDigits(at - 1) && DateParts.IsMonth(text.Word(at - 2));
+        var dayFirst = fraction.IsImpossible && DateParts.IsDay(one, two) && text.IsSign(at - 1, ',') && text.IsWord(at - 2);
+        var beforeYear = DateParts.IsDay(one, two) && text.IsSign(fraction.Next, ',') && text.Figure(fraction.Next + 1) is { } year && DateParts.IsYear(year);
         var inBrackets = one <= 12 && two is > 31 and < 100 && text.IsSign(fraction.Next, ')') && text.IsWord(at - 1) && (text.IsAnySign(at - 2, "(") || text.IsWord(at - 2));
 
-        return behindMonth || behindDay || dayFirst || beforeYear || inBrackets || (Calendar.IsModernYear(two) && (one <= 31 || Calendar.IsYear(one)));
+        return behindMonth || behindDay || dayFirst || beforeYear || inBrackets || (DateParts.IsModernYear(two) && (one <= 31 || DateParts.IsYear(one)));
     }
 
     // C/D and M/L are initials; a roman count has an I, a V or an X, on one side at least, and 12/C says nothing.
-    private static bool IsInitials(TokenText text, Fraction fraction)
+    private static bool IsInitials(TokenText text, Fraction fraction, Before before)
     {
         var number = fraction.Number.IsRoman && !HasCounting(text, fraction.Start);
         var size = fraction.Size.IsRoman && !HasCounting(text, fraction.Next - 1);
 
-        var year = fraction.Number.Kind == NumeralKind.Arabic && fraction.Size.IsRoman && (Calendar.IsYear(fraction.Number.Value) || (text[fraction.Next - 1].Length == 1 && text.IsSign(fraction.Next, '.') && text.IsWord(fraction.Next + 1)));
+        var year = fraction.Number.Kind == NumeralKind.Arabic && fraction.Size.IsRoman && (DateParts.IsYear(fraction.Number.Value) || (text[fraction.Next - 1].Length == 1 && text.IsSign(fraction.Next, '.') && text.IsWord(fraction.Next + 1)));
 
-        return year || (number && (size || !fraction.Size.IsRoman)) || (size && !fraction.Number.IsRoman && !fraction.Number.IsUnknown);
+        return year || (number && ((size && before != Before.Mark) || !fraction.Size.IsRoman)) || (size && !fraction.Number.IsRoman && !fraction.Number.IsUnknown);
     }
 
     private static bool HasCounting(TokenText text, int at) => text.Word(at).IndexOfAny('i', 'v', 'x') >= 0;

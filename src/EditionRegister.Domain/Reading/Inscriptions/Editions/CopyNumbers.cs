@@ -36,7 +36,7 @@ internal static class CopyNumbers
 
         // A bare figure behind "print" may be anything; behind "copy" it is the copy's.
         return !isNamed ? AfterNumberSign(text, at)
-            : AfterNumberSign(text, at + 1) ?? (word is "copy" or "exemplaire" or "exemplar" or "esemplare" or "ejemplar" ? Numerals.Arabic(text, at + 1) : null);
+            : AfterNumberSign(text, at + 1) ?? (CountWords.IsNumberedCopy(word) && word is not ("set" or "portfolio") && Numerals.Arabic(text, at + 1) is { } bare && !DateParts.IsYear(bare.Value) ? bare : null);
     }
 
     /// <summary>Copy C and Exemplar H; I, V and X begin a roman count and C alone is a letter.</summary>
@@ -49,7 +49,7 @@ internal static class CopyNumbers
 
     /// <summary>No. 11 of an estimated 15.</summary>
     private static SizeMet? OfSome(TokenText text, int at, Numeral copy) =>
-        text.Word(copy.Next) is "of" or "von" or "sur" or "di" or "de" && SizeFigures.At(text, copy.Next + 1, words: true) is { IsUnknown: false } size && !(size.Of < copy.Value)
+        text.Word(copy.Next) is "of" or "von" or "sur" or "di" or "de" && SizeFigures.At(text, copy.Next + 1, words: true) is { IsUnknown: false, IsRoman: false } size && !(size.Of < copy.Value)
             ? SizeMet.Sized(at, size) with { Number = copy.Value }
             : null;
 

@@ -19,8 +19,7 @@ internal static class CountWords
     public static bool IsEstimated(TokenText text, int at) => text.Word(at) is "estimated" or "lifetime" || text.Word(at + 1) is "estimated" or "lifetime";
 
     /// <summary>One of them.</summary>
-    public static bool IsCopy(ReadOnlySpan<char> word) =>
-        word is "copy" or "print" or "impression" or "cast" or "casting" or "set" or "portfolio" or "exemplaire" or "exemplar" or "esemplare" or "copia" or "ejemplar" or "epreuve" or "abzug" or "druck";
+    public static bool IsCopy(ReadOnlySpan<char> word) => (Vocabulary.Of(word) & Opening.Copy) != 0;
 
     /// <summary>One of them, as it is named before its number.</summary>
     public static bool IsNumberedCopy(ReadOnlySpan<char> word) => word is "copy" or "set" or "portfolio" or "exemplaire" or "exemplar" or "esemplare" or "copia" or "ejemplar";

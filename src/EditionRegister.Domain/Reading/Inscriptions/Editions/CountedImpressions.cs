@@ -11,7 +11,7 @@ internal static class CountedImpressions
 
     public static SizeMet? At(TokenText text, int at)
     {
-        if (Numerals.Cardinal(text, at) is not { Value: > 1 } count || IsPartOfMore(text, at) || Calendar.IsMonth(text.Word(at - 1)))
+        if (Numerals.Cardinal(text, at) is not { Value: > 1 } count || IsPartOfMore(text, at) || DateParts.IsMonth(text.Word(at - 1)))
         {
             return null;
         }
@@ -42,7 +42,7 @@ internal static class CountedImpressions
         var imp = text.IsSign(count.Next, '/') ? count.Next + 1 : count.Next;
 
         // Behind a name it is a year, and who printed it.
-        if (!text.IsWord(imp, "imp") || Calendar.IsYear(count.Value) || (count.Value > LargestBeforeImp && text.IsWord(at - 1)))
+        if (!text.IsWord(imp, "imp") || DateParts.IsYear(count.Value) || (count.Value > LargestBeforeImp && text.IsWord(at - 1)))
         {
             return null;
         }
@@ -54,7 +54,7 @@ internal static class CountedImpressions
 
     private static SizeMet? Impressions(TokenText text, int at, Numeral count)
     {
-        if (CountWords.At(text, count.Next) is not { } end || Calendar.IsYear(count.Value))
+        if (CountWords.At(text, count.Next) is not { } end || DateParts.IsYear(count.Value))
         {
             return null;
         }

@@ -17,7 +17,7 @@ internal static class EditionSizes
 
         var (next, isCopy, isOf) = Over(text, at + 1);
 
-        if (Figure(text, next) is not { } size || IsNoSize(text, next, size, isOf))
+        if (Figure(text, next, isCopy) is not { } size || IsNoSize(text, next, size, isOf || isCopy))
         {
             return null;
         }
@@ -33,9 +33,9 @@ internal static class EditionSizes
     }
 
     /// <summary>At least 61, about 5, less than 100: the size alone, where the text says no more.</summary>
-    public static SizeMet? Alone(TokenText text, int at)
+    public static SizeMet? Alone(TokenText text)
     {
-        if (at != 0 || SizeFigures.At(text, 0, words: true) is not { Hedge: not SizeHedge.None } size)
+        if (!text.IsWord(0) || SizeFigures.At(text, 0, words: true) is not { Hedge: not SizeHedge.None } size)
         {
             return null;
         }
@@ -57,22 +57,23 @@ internal static class EditionSizes
         return (at, isCopy, isOf);
     }
 
-    private static SizeFigure? Figure(TokenText text, int at)
+    private static SizeFigure? Figure(TokenText text, int at, bool isCopy)
     {
-        // A single capital letter is an edition's name: Edition B.
+        // A single capital letter is an edition's name: Edition B, Edition V; but edition no. V is a copy. A roman count has an I, a V or an X.
         var hedge = Hedges.Before(text, at).Next;
+        var isLetter = text.IsWord(hedge) && text[hedge].Length == 1 && !(isCopy && text.Written(hedge) is ['I' or 'V' or 'X']);
 
-        return text.IsWord(hedge) && Numerals.Roman(text, hedge) is not null && (text[hedge].Length == 1 || char.IsAsciiLetterLower(text.Written(hedge)[0])) ? null
+        return text.IsWord(hedge) && Numerals.Roman(text, hedge) is not null && (isLetter || char.IsAsciiLetterLower(text.Written(hedge)[0]) || text.Word(hedge).IndexOfAny('i', 'v', 'x') < 0) ? null
             : text.IsSign(hedge, '?') ? null
             : SizeFigures.At(text, at, words: true);
     }
 
     /// <summary>A fraction is a copy's number, and is read as one; a year says when it was published; 2nd edition is its place.</summary>
-    private static bool IsNoSize(TokenText text, int at, SizeFigure size, bool isOf)
+    private static bool IsNoSize(TokenText text, int at, SizeFigure size, bool isPlain)
     {
-        var fraction = text.IsSign(size.Next, '/') && (text.IsDigits(size.Next + 1) || text.IsSign(size.Next + 1, '?') || Numerals.Roman(text, size.Next + 1) is not null) && size.Hedge == SizeHedge.None;
+        var fraction = text.IsSign(size.Next, '/') && Hedges.Before(text, at).Hedge == SizeHedge.None && (SizeFigures.At(text, size.Next + 1, words: false) is not null || text.Word(size.Next + 1) is "unlimited" or "open");
         var inWords = text.Word(size.Next) is "of" or "von" or "sur" && (text.IsDigits(size.Next + 1) || Hedges.Before(text, size.Next + 1).Hedge != SizeHedge.None);
-        var year = size is { Of: { } of, Hedge: SizeHedge.None } && Calendar.IsYear(of) && !isOf;
+        var year = size is { Of: { } of, Hedge: SizeHedge.None } && DateParts.IsYear(of) && !isPlain;
         var ordinal = text.Word(size.Next) is "st" or "nd" or "rd" or "th" && !text.IsApart(size.Next);
 
         return fraction || inWords || year || ordinal || (text.IsDigits(at) && text.IsSign(at - 1, '$'));

@@ -3,13 +3,11 @@ namespace EditionRegister.Domain.Reading.Inscriptions.Editions;
 /// <summary>The words for an edition and for a number, in five languages.</summary>
 internal static class EditionWords
 {
-    public static bool IsOne(ReadOnlySpan<char> word) => word is
-        "edition" or "ed" or "edn" or "edit" or "editions" or "tirage" or "tire" or "tires" or "tiree" or "tirees" or "tiratura" or "tirato" or "tirada" or "tiraje" or "auflage" or "aufl" or "edizione" or "edicion";
+    public static bool IsOne(ReadOnlySpan<char> word) => (Vocabulary.Of(word) & Opening.Edition) != 0;
 
-    public static bool IsNumberWord(ReadOnlySpan<char> word) =>
-        word is "number" or "numbered" or "no" or "nr" or "num" or "numero" or "nummer" or "nummeriert" or "numeriert" or "numerote" or "numerotee" or "numerotes" or "numerotees" or "numerato" or "numerati" or "numerado" or "numerados" or "nº" or "nro" or "nos";
+    public static bool IsNumberWord(ReadOnlySpan<char> word) => (Vocabulary.Of(word) & Opening.NumberWord) != 0;
 
     /// <summary>What may stand between the word for an edition and its size.</summary>
     public static bool IsBetween(ReadOnlySpan<char> word) =>
-        word is "of" or "number" or "no" or "nr" or "num" or "numero" or "de" or "di" or "da" or "von" or "a" or "size" or "is" or "limited" or "to" or "the" or "zu" or "in" or "en" or "was" or "were" or "limite" or "limitee" or "limitata" or "limitada" or "limitiert" or "limitierte" or "auf" or "total" or "totale" or "only" or "nur" or "seulement" or "soli";
+        word is "of" or "d" or "number" or "no" or "nr" or "num" or "numero" or "de" or "di" or "da" or "von" or "a" or "size" or "is" or "limited" or "to" or "the" or "zu" or "in" or "en" or "was" or "were" or "limite" or "limitee" or "limitata" or "limitada" or "limitiert" or "limitierte" or "auf" or "total" or "totale" or "only" or "nur" or "seulement" or "soli";
 }

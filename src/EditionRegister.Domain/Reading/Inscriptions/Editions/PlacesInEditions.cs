@@ -9,7 +9,7 @@ internal static class PlacesInEditions
 
     private static SizeMet? Letter(TokenText text, int at) =>
         text.Written(at) is [>= 'A' and <= 'Z'] && text.IsWord(at + 1, "of") && Edition(text, at + 2) is { Of: { } of, Number: null } edition
-            ? new SizeMet(at, edition.Next) { Letter = text.Written(at).ToString(), Of = of, Hedge = edition.Hedge }
+            ? new SizeMet(at, edition.Next) { Letter = text.Written(at).ToString(), Of = of, IsRoman = edition.IsRoman, Hedge = edition.Hedge }
             : null;
 
     private static SizeMet? Place(TokenText text, int at)

@@ -7,7 +7,8 @@ namespace EditionRegister.Domain.Reading.Inscriptions.Proofs;
 /// <summary>The marks of kinds of proof: AP, A.P., A/P, A. P., a.p., PdA; not the beginning of longer initials, nor somebody's name.</summary>
 internal static class Initials
 {
-    private const int Longest = 4;
+    /// <summary>The most letters of a mark written in one.</summary>
+    public const int Longest = 4;
 
     // A/P, E.A., P.d.A. and P/A, H.C. and F.C., B.A.T. and R.T.P., P/E as glossaries of the trade give them; W/P from memory.
     private static readonly FrozenDictionary<string, string>.AlternateLookup<ReadOnlySpan<char>> Marks = new Dictionary<string, string>(StringComparer.Ordinal)

@@ -38,7 +38,7 @@ internal static class MarkNumbers
     {
         if (text.IsSign(mark.Next, '/'))
         {
-            return SizeFigures.At(text, mark.Next + 1, words: false) is { IsUnknown: false } of && !text.IsSign(of.Next, '/') && !IsYear(of.Of) && of is not { IsRoman: true, Hedge: SizeHedge.None }
+            return SizeFigures.At(text, mark.Next + 1, words: false) is { IsUnknown: false } of && !text.IsSign(of.Next, '/') && !(text.IsWord(of.Next) && !text.IsApart(of.Next)) && !IsYear(of.Of) && of is not { IsRoman: true, Hedge: SizeHedge.None }
                 ? SizeMet.Sized(mark.Start, of)
                 : null;
         }
@@ -51,16 +51,17 @@ internal static class MarkNumbers
 
     private static SizeMet? Figure(TokenText text, SeriesMet mark, int at)
     {
-        if (Numerals.Arabic(text, at) is not { } number || IsYear(number.Value) || text.IsAnySign(number.Next, "/'%") || Calendar.IsMonth(text.Word(number.Next)) || Units.IsBehind(text, number.Next))
+        if (Numerals.Arabic(text, at) is not { } number || text.IsAnySign(number.Next, "/'%") || DateParts.IsMonth(text.Word(number.Next)) || Units.IsBehind(text, number.Next))
         {
             return null;
         }
 
         var isBare = at == mark.Next && text.IsApart(at);
+        var isSaid = text.IsSign(at - 1, '#') || EditionWords.IsNumberWord(text.Word(Announcements.WordBefore(text, at)));
         var ordinal = Ordinals.WithEnding(text, at) is { } ended && !text.IsSign(at + 1, '.') ? ended : number;
 
         // Trial proof 2nd state: the state's number.
-        return (isBare && number.Value is > LargestBare and < 100) || (ordinal.Next > number.Next && States.IsWord(text.Word(ordinal.Next))) ? null : new SizeMet(mark.Start, ordinal.Next) { Number = number.Value };
+        return (isBare && number.Value is > LargestBare and < 100) || (!isSaid && IsYear(number.Value)) || (ordinal.Next > number.Next && States.IsWord(text.Word(ordinal.Next))) ? null : new SizeMet(mark.Start, ordinal.Next) { Number = number.Value };
     }
 
     private static SizeMet? Written(TokenText text, SeriesMet mark, int at)
@@ -75,5 +76,5 @@ internal static class MarkNumbers
             : null;
     }
 
-    private static bool IsYear(int? value) => value is { } year && Calendar.IsYear(year);
+    private static bool IsYear(int? value) => value is { } year && DateParts.IsYear(year);
 }

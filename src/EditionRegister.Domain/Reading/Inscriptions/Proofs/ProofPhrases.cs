@@ -40,6 +40,8 @@ internal static class ProofPhrases
         .ToFrozenDictionary(same => same.Key, same => same.OrderByDescending(phrase => phrase.Words.Length).ToArray(), StringComparer.Ordinal)
         .GetAlternateLookup<ReadOnlySpan<char>>();
 
+    public static IEnumerable<string> FirstWords => ByFirst.Dictionary.Keys;
+
     /// <summary>The kind of proof whose words begin at a token, or null.</summary>
     public static SeriesMet? At(TokenText text, int at)
     {

@@ -18,6 +18,9 @@ internal sealed class SeriesReader
 
     public static SeriesReader With(OwnWords? own) => own is { Kinds.Count: > 0 } ? Made.GetValue(own, words => new SeriesReader(new OwnSeries(words))) : OfTheTrade;
 
+    /// <summary>Marks of a register's own may begin with any word or sign.</summary>
+    public bool HasOwn => _own is not null;
+
     /// <summary>The kind of proof that begins at a token, or null.</summary>
     public SeriesMet? At(TokenText text, int at) =>
         at < 0 || at >= text.Count ? null : _own?.At(text, at) ?? (text.IsWord(at) ? ProofPhrases.At(text, at) ?? Initials.At(text, at) : null);
