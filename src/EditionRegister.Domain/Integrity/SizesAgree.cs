@@ -9,13 +9,13 @@ public sealed class SizesAgree : IRule
     // Half a millimetre: nobody measures a sheet of paper closer than that.
     private const long Closest = 500;
 
-    private const string Remedy = "Measure the sheet again, and write the size anew with `edreg run edit`.";
+    private const string Remedy = "Measure again, and write the size anew with `edreg run edit`.";
 
     public string Name => nameof(SizesAgree);
 
     public string Sentence => "Where a size is written in words, its two systems say the same within rounding, and the record has it so in millimetres.";
 
-    public string Basis => "arithmetic: an inch is 25.4 mm; each figure stands for half a step of its own rounding to either side";
+    public string Basis => "arithmetic: an inch is 25.4 mm; rounding lets two systems lie apart by a step of the coarser one and half a step of the finer";
 
     public IEnumerable<Finding> Check(Work work) => work.Runs.SelectMany(run => new[]
     {

@@ -48,7 +48,7 @@ public sealed class EverythingHasItsPlaceTests
     [Fact]
     public void Every_command_that_does_something_stands_in_a_line()
     {
-        string[] looking = ["show", "map", "work list", "work show", "person list", "person show", "place list", "shows list", "shows see", "sign next", "set list", "set show", "matrix list", "pass list", "kind list", "fault list", "stock list", "stock show", "condition list", "condition show", "condition terms", "condition term", "version"];
+        string[] looking = ["show", "map", "work list", "work show", "person list", "person show", "place list", "shows list", "shows see", "sign next", "set list", "set show", "matrix list", "pass list", "kind list", "fault list", "technique list", "stock list", "stock show", "condition list", "condition show", "condition terms", "condition term", "version"];
         using CliRun cli = new();
         CommandContext context = new(cli.Services, TextWriter.Null, TextWriter.Null);
 
