@@ -24,7 +24,7 @@ public static class EditionStatementReader
         }
 
         TokenText tokens = new(text);
-        var found = Gathered.From(tokens, SeriesReader.With(own));
+        var found = Gatherer.Gather(tokens, SeriesReader.With(own));
 
         return WhyNot(found) is { } why ? new EditionStatement { Kind = StatementKind.Declined, WhyNot = why, Source = text } : new StatementMade(tokens, found).Make();
     }
@@ -37,7 +37,7 @@ public static class EditionStatementReader
             return "S/P means a state proof to one workshop and a special proof to another.";
         }
 
-        if (found.StatesMet.Exists(state => state.IsDoubtful))
+        if (found.States.Exists(state => state.IsDoubtful))
         {
             return "The text leaves open which state it is.";
         }

@@ -108,7 +108,7 @@ internal sealed class StatementMade(TokenText text, Gathered found)
 
     private EditionStatement Rest() =>
         found.Beside.Count > 0 ? new EditionStatement { Kind = StatementKind.Size, Series = Series.Edition }
-        : found.StatesMet.Count > 0 ? new EditionStatement { Kind = StatementKind.State }
+        : found.States.Count > 0 ? new EditionStatement { Kind = StatementKind.State }
         : new EditionStatement { Kind = found.IsFaint ? StatementKind.Declined : StatementKind.None, WhyNot = found.IsFaint ? "It could be a proof's mark, a number of the edition, or something else." : null, Source = text.Text };
 
     private EditionStatement WithState(EditionStatement statement)
@@ -118,12 +118,12 @@ internal sealed class StatementMade(TokenText text, Gathered found)
             Took(found.BesideSpan.Start, found.BesideSpan.Next);
         }
 
-        if (found.StatesMet.Count == 0)
+        if (found.States.Count == 0)
         {
             return statement with { Beside = found.Beside };
         }
 
-        var state = found.StatesMet[0];
+        var state = found.States[0];
         Took(state.Start, state.Next);
 
         return statement with { Beside = found.Beside, State = state.State, StateOf = state.Of, StateIsRoman = state.IsRoman };

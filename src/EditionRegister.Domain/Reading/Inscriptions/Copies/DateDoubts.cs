@@ -15,6 +15,12 @@ internal static class DateDoubts
             return true;
         }
 
+        // 3/12 1/98: the number, and when.
+        if (one <= 12 && two is > 31 and < 100 && text.IsDigits(at - 1) && text.IsSign(at - 2, '/'))
+        {
+            return true;
+        }
+
         if (at == 0)
         {
             return DateParts.IsSpanOfYears(one, two) && fraction.Next < text.Count;
@@ -31,7 +37,7 @@ internal static class DateDoubts
     }
 
     /// <summary>7/28 1: a day, and a figure of some list; 39/100 1 of 2 is a copy.</summary>
-    private static bool IsBeforeFigure(TokenText text, int at) => text.IsDigits(at) && text[at].Length == 1 && !text.IsWord(at + 1, "of");
+    private static bool IsBeforeFigure(TokenText text, int at) => text.IsDigits(at) && text[at].Length == 1 && !text.IsWord(at + 1, "of") && !text.IsSign(at + 1, '/');
 
     /// <summary>"Lom 7/16": somebody wrote where and when; so titles are written as well, and nobody can tell.</summary>
     private static bool IsInQuotation(TokenText text, Fraction fraction, Surroundings around)

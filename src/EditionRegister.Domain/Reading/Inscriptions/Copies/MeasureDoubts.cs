@@ -16,8 +16,8 @@ internal static class MeasureDoubts
 
         var isPart = text.Written(next) is [>= 'a' and <= 'z', ..] || text.IsAnySign(next, "&\"") || (text.IsSign(next, '+') && !text.IsDigits(next + 1)) || (text.IsWord(next) && text.IsSign(next + 1, '/') && text[next].Length == 1);
 
-        // Two thirds of something are said in a sentence; a ruler's part is doubtful anywhere but at the beginning or in brackets of its own.
+        // Two thirds of something are said in a sentence; a ruler's part is doubtful anywhere but at the beginning, in brackets of its own, or as eighths and sixteenths behind a title.
         return fraction.Size.Of == 3 ? isPart || text.Written(at - 1) is [>= 'a' and <= 'z', ..]
-            : fraction.IsRulersPart && (isPart || (at > 0 && !text.IsSign(at - 1, '(')));
+            : fraction.IsRulersPart && (isPart || !(at == 0 || text.IsSign(at - 1, '(') || (fraction.Size.Of is 8 or 16 && text.Written(at - 1) is [>= 'A' and <= 'Z', >= 'a' and <= 'z', ..])));
     }
 }

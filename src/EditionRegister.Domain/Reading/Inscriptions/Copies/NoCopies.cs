@@ -6,25 +6,25 @@ namespace EditionRegister.Domain.Reading.Inscriptions.Copies;
 internal static class NoCopies
 {
     public static bool IsOne(TokenText text, Fraction fraction, Before before, Surroundings around) =>
-        IsPartOfMore(text, fraction) || IsLines(text, fraction, before) || IsDate(text, fraction, before) || IsInitials(text, fraction, before) || IsFile(text, fraction, before, around)
+        IsPartOfMore(text, fraction, before) || IsLines(text, fraction, before) || IsDate(text, fraction, before) || IsInitials(text, fraction, before) || IsFile(text, fraction, before, around)
         || (before != Before.Mark && IsMeasure(text, fraction, before, around));
 
     /// <summary>A link of a chain, the end of a decimal or a code, a price.</summary>
-    private static bool IsPartOfMore(TokenText text, Fraction fraction)
+    private static bool IsPartOfMore(TokenText text, Fraction fraction, Before before)
     {
         var (at, next) = (fraction.Start, fraction.Next);
 
-        if (!text.IsApart(at) && (text.IsAnySign(at - 1, "$£€¢@'\u00B0") || (text.IsAnySign(at - 1, ".,-") && IsCode(text, at - 1))))
+        if (!text.IsApart(at) && (text.IsAnySign(at - 1, "$£€¢@'\u00B0") || (before != Before.Mark && text.IsAnySign(at - 1, ".,-") && IsCode(text, at - 1))))
         {
             // '1/25 Three Green Pillars' is a quotation.
             return !text.IsSign(at - 1, '\'') || text.IsDigits(at - 2) || fraction.Size.Of is > 1400;
         }
 
-        var before = text.IsSign(at - 1, '/') && (text.IsDigits(at - 2) || Numerals.Roman(text, at - 2) is not null) && IsSameLine(text, fraction, at);
+        var above = text.IsSign(at - 1, '/') && (text.IsDigits(at - 2) || Numerals.Roman(text, at - 2) is not null) && IsSameLine(text, fraction, at);
         var behind = text.IsSign(next, '/') && (text.IsDigits(next + 1) || Numerals.Roman(text, next + 1) is not null || text.IsAnySign(next + 1, "?'") || (text.IsSign(next + 1, '/') && text.IsDigits(next + 2))) && IsSameLine(text, fraction, next + 1);
         var decimals = text.IsAnySign(next, ".,-") && !text.IsApart(next) && !text.IsApart(next + 1) && text.IsDigits(next + 1);
 
-        return before || behind || decimals;
+        return above || behind || decimals;
     }
 
     /// <summary>9.779, US-403, D.5, but not No.29 and no edition's word.</summary>
@@ -53,7 +53,7 @@ internal static class NoCopies
         var (one, two, at) = (fraction.Number.Value, fraction.Size.Of ?? 0, fraction.Start);
 
         // 1770/72[?]
-        if (fraction.Number.Kind == NumeralKind.Arabic && !fraction.Size.IsRoman && fraction.Parting != Parting.InWords && DateParts.IsYear(one) && (two is > 0 and < 100 || fraction.Size.IsUnknown))
+        if (fraction.Number.Kind == NumeralKind.Arabic && !fraction.Size.IsRoman && fraction.Parting != Parting.InWords && DateParts.IsYear(one) && (two is > 0 and < 100 || (fraction.Size.IsUnknown && before != Before.Mark)))
         {
             return true;
         }
@@ -73,7 +73,7 @@ internal static class NoCopies
         var behindMonth = one <= 31 && (DateParts.IsMonth(text.Word(month)) || text.Word(month) is "due" or "dated" or "received");
         var behindDay = two < 100 && text.IsDigits(at - 1) && DateParts.IsMonth(text.Word(at - 2));
         var dayFirst = fraction.IsImpossible && DateParts.IsDay(one, two) && text.IsSign(at - 1, ',') && text.IsWord(at - 2);
-        var beforeYear = DateParts.IsDay(one, two) && text.IsSign(fraction.Next, ',') && text.Figure(fraction.Next + 1) is { } year && DateParts.IsYear(year);
+        var beforeYear = fraction.IsImpossible && DateParts.IsDay(one, two) && text.IsSign(fraction.Next, ',') && text.Figure(fraction.Next + 1) is { } year && DateParts.IsYear(year);
         var inBrackets = one <= 12 && two is > 31 and < 100 && text.IsSign(fraction.Next, ')') && text.IsWord(at - 1) && (text.IsAnySign(at - 2, "(") || text.IsWord(at - 2));
 
         return behindMonth || behindDay || dayFirst || beforeYear || inBrackets || (DateParts.IsModernYear(two) && (one <= 31 || DateParts.IsYear(one)));

@@ -12,6 +12,12 @@ internal static class CountWords
     {
         at = OverAdjectives(text, at);
 
+        // 12 ex. cut short, as the French and the Germans do.
+        if (text.Word(at) is "ex" or "expl")
+        {
+            return text.IsSign(at + 1, '.') && !text.IsApart(at + 1) ? at + 2 : at + 1 == text.Count ? at + 1 : null;
+        }
+
         return text.Word(at) is "prints" or "impressions" or "copies" or "proofs" or "casts" or "pulls" or "exemplaires" or "epreuves" or "exemplare" or "exemplaren" or "abzuge" or "abzugen" or "drucke" or "drucken" or "esemplari" or "copie" or "ejemplares" or "copias" or "estampas" ? at + 1 : null;
     }
 

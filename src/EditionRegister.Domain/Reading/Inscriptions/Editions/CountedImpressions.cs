@@ -16,7 +16,7 @@ internal static class CountedImpressions
             return null;
         }
 
-        return Named(text, at, count) ?? Imp(text, at, count) ?? Impressions(text, at, count);
+        return Named(text, at, count) ?? Numbered(text, at, count) ?? Imp(text, at, count) ?? Impressions(text, at, count);
     }
 
     private static bool IsPartOfMore(TokenText text, int at) => text.IsAnySign(at - 1, "'`#+") || (text.IsAnySign(at - 1, "/.-") && !text.IsApart(at));
@@ -34,6 +34,16 @@ internal static class CountedImpressions
         next = next > count.Next && text.IsWord(next, "s") ? next + 1 : next;
 
         return next > count.Next && text.IsWord(next, "edition") ? new SizeMet(at, next + 1) { Of = count.Value } : null;
+    }
+
+    /// <summary>20 numbered 1-20, 20 numbered from 1 to 20.</summary>
+    private static SizeMet? Numbered(TokenText text, int at, Numeral count)
+    {
+        var from = text.IsWord(count.Next + 1, "from") ? count.Next + 2 : count.Next + 1;
+
+        return text.IsWord(count.Next, "numbered") && text.Figure(from) == 1 && (text.IsSign(from + 1, '-') || text.Word(from + 1) is "to" or "through") && text.Figure(from + 2) == count.Value
+            ? new SizeMet(at, from + 3) { Of = count.Value }
+            : null;
     }
 
     /// <summary>7 imp.; '68 imp is a year, and so may be a figure above 31; imp. before a name is who printed it.</summary>

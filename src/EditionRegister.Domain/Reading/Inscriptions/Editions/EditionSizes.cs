@@ -63,7 +63,7 @@ internal static class EditionSizes
         var hedge = Hedges.Before(text, at).Next;
         var isLetter = text.IsWord(hedge) && text[hedge].Length == 1 && !(isCopy && text.Written(hedge) is ['I' or 'V' or 'X']);
 
-        return text.IsWord(hedge) && Numerals.Roman(text, hedge) is not null && (isLetter || char.IsAsciiLetterLower(text.Written(hedge)[0]) || text.Word(hedge).IndexOfAny('i', 'v', 'x') < 0) ? null
+        return text.IsWord(hedge) && Numerals.Roman(text, hedge) is not null && (isLetter || char.IsAsciiLetterLower(text.Written(hedge)[0]) || text.Word(hedge).IndexOfAny('i', 'v', 'x') < 0 || Numerals.Roman(text, hedge)?.Value > 200) ? null
             : text.IsSign(hedge, '?') ? null
             : SizeFigures.At(text, at, words: true);
     }

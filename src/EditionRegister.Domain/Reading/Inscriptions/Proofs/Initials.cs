@@ -47,9 +47,9 @@ internal static class Initials
         return new SeriesMet(series, at, next, small ? OfSmall(text, word) : OfCapitals(text, at, next, word)) { IsPlural = plural };
     }
 
-    /// <summary>HC-1199, AP'T, US-AP.</summary>
+    /// <summary>HC-1199-C, AP'T, US-AP; but AP-3 is the third.</summary>
     private static bool IsPartOfACode(TokenText text, int at) =>
-        (text.IsAnySign(at + 1, "-'&") && !text.IsApart(at + 1)) || (text.IsAnySign(at - 1, "-'&@") && !text.IsApart(at) && at > 1);
+        (text.IsAnySign(at + 1, "-'&") && !text.IsApart(at + 1) && !(text.IsSign(at + 1, '-') && text.Figure(at + 2) < 100 && !text.IsSign(at + 3, '-'))) || (text.IsAnySign(at - 1, "-'&@") && !text.IsApart(at) && at > 1);
 
     private static Certainty OfSmall(TokenText text, ReadOnlySpan<char> word) => text.Count <= 2 && word is not ("pa" or "pe" or "bat") ? Certainty.Doubtful : Certainty.Silent;
 
