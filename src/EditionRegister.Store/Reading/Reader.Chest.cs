@@ -58,10 +58,10 @@ public sealed partial class Reader
     {
         var which = only is null ? "" : $" WHERE edition IN (SELECT id FROM edition{Only("work", only)})";
         var numberings = Rows(
-            $"SELECT edition, id, v, ordinal, kind, notation, size, size_state, {In(4, "hedged_size")} FROM numbering{which} ORDER BY edition, ordinal", [],
+            $"SELECT edition, id, v, ordinal, kind, notation, size, size_state, {In(4, "hedged_size")}, {In(4, "hedge")} FROM numbering{which} ORDER BY edition, ordinal", [],
             row => (
                 Edition: row.Figure(0),
-                Numbering: new Numbering(row.Figure(1), row.Figure(2), Count(row, 3), row.Word(4), row.Word(5), CountOrNull(row, 6), row.Word(7), [], OwnWords.Kind(row.Word(4))) { HedgedSize = CountOrNull(row, 8) }))
+                Numbering: new Numbering(row.Figure(1), row.Figure(2), Count(row, 3), row.Word(4), row.Word(5), CountOrNull(row, 6), row.Word(7), [], OwnWords.Kind(row.Word(4))) { HedgedSize = CountOrNull(row, 8), Hedge = row.TextOrNull(9) }))
             .ToLookup(one => one.Edition, one => one.Numbering);
 
         return Rows(

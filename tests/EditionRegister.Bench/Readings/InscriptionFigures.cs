@@ -1,6 +1,6 @@
-using System.Diagnostics;
 using System.Globalization;
 using EditionRegister.Domain.Reading.Inscriptions;
+using EditionRegister.Domain.Reading.Lettering;
 
 namespace EditionRegister.Bench.Readings;
 
@@ -29,7 +29,7 @@ internal static class InscriptionFigures
             Print(byHand, "read by hand", output);
         }
 
-        Speed(folder, output);
+        All(folder, output);
     }
 
     private static void Print(string file, string how, TextWriter output)
@@ -78,7 +78,7 @@ internal static class InscriptionFigures
         }
     }
 
-    private static void Speed(string folder, TextWriter output)
+    private static void All(string folder, TextWriter output)
     {
         var path = Path.Combine(folder, "inscriptions.tsv");
 
@@ -90,20 +90,11 @@ internal static class InscriptionFigures
         var table = TableFile.Read(path);
         var texts = table.Rows.Select(row => table[row, "text"]).ToList();
         var kinds = texts.GroupBy(text => EditionStatementReader.Read(text).Kind).OrderByDescending(kind => kind.Count()).Select(kind => $"{kind.Key} {kind.Count()}");
-        var watch = Stopwatch.StartNew();
-        var count = 0;
+        var roles = texts.SelectMany(LetteringReader.Read).GroupBy(role => role.Role.Word, StringComparer.Ordinal).OrderByDescending(role => role.Count()).Select(role => $"{role.Key} {role.Count()} (named {role.Count(one => one.Name.Length > 0)})");
 
-        while (watch.ElapsedMilliseconds < 1_000)
-        {
-            foreach (var text in texts)
-            {
-                EditionStatementReader.Read(text);
-            }
-
-            count += texts.Count;
-        }
-
-        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"inscriptions.tsv: {texts.Count} rows: {string.Join(", ", kinds)}; {count / watch.Elapsed.TotalSeconds:0} a second"));
+        output.WriteLine($"inscriptions.tsv: {texts.Count} rows: {string.Join(", ", kinds)}");
+        output.WriteLine($"lettering in inscriptions.tsv: {string.Join(", ", roles)}");
+        InscriptionSpeed.Print(texts, output);
     }
 
     private static string[] AsLabelled(EditionStatement read) =>

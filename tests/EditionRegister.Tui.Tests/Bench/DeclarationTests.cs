@@ -83,9 +83,9 @@ public sealed class DeclarationTests
     }
 
     [Theory]
-    [InlineData("twelve", "“twelve” is no numbering. Nothing was changed. Write its first and last number, with the mark before them: 1-12, A/P I-II, H.C. A-C, B.A.T., or open.")]
+    [InlineData("harbour", "“harbour” is no numbering. Nothing was changed. Write its first and last number, with the mark before them: 1-12, A/P I-II, H.C. A-C, B.A.T., or open.")]
     [InlineData("3-12", "Every numbering begins at one, and “3-12” does not. Nothing was changed. Write it from one to its size, as in 1-12.")]
-    [InlineData("", "Numberings is needed: such as 1-12, deluxe: I-X, A/P I-II, B.A.T. – or 12 – or open.")]
+    [InlineData("", "Numberings is needed: such as 1-12, deluxe: I-X, A/P I-II, B.A.T. – or 12 – or open – or edition of 75 plus 10 artist's proofs.")]
     public async Task What_is_no_numbering_is_said_in_the_form(string typed, string said)
     {
         await using var house = await FormAsync();

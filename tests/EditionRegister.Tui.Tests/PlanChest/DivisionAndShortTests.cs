@@ -80,10 +80,23 @@ public sealed class DivisionAndShortTests
         await house.PressAsync("+", "k", "f");
 
         await house.FillAsync(("Word", "halo"), ("Name", "oil halo"));
-        await house.PressAsync("End");
 
         Assert.Equal("Fault halo added: oil halo.", house.Message);
-        Assert.Contains("halo", house.Screen().Split('\n')[^1], StringComparison.Ordinal);
+        Assert.Equal("oil halo", house.Register.LookAround.OwnWords().FaultOf("halo")!.Name);
+    }
+
+    [Fact]
+    public async Task A_technique_is_added_to_the_list()
+    {
+        await using var house = await OnNumberedAsync();
+        await house.PressAsync("+", "k", "t");
+
+        await house.FillAsync(("Word", "plaster-print"), ("Name", "plaster print"));
+        var message = house.Message;
+        await house.PressAsync("End");
+
+        Assert.Equal("Technique plaster-print added: plaster print. It is read in words from now on.", message);
+        Assert.Contains("plaster-print", house.Screen().Split('\n')[^1], StringComparison.Ordinal);
     }
 
     /// <summary>“Mole End”, declared 1-6 and A/P A-B, five sheets numbered.</summary>
