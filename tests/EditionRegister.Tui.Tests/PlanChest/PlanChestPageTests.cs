@@ -155,7 +155,7 @@ public sealed class PlanChestPageTests
 
         Assert.StartsWith("Found by linocut 2026 spring 2026 artist's proof 1   Esc shows all", house.Screen(), StringComparison.Ordinal);
         Assert.DoesNotContain("   as ", house.Screen().Split('\n')[0], StringComparison.Ordinal);
-        Assert.Contains("   as the technique linocut; the year 2026", house.Screen(160, 35).Split('\n')[0], StringComparison.Ordinal);
+        Assert.Contains("   as the technique linocut; March 2026 to May 2026; the year 2026   Esc", house.Screen(160, 35).Split('\n')[0], StringComparison.Ordinal);
     }
 
     [Fact]
