@@ -26,7 +26,7 @@ public sealed class WholeJobTests : IDisposable
         // A work, the block it is printed from, a print run.
         screen.Press("2").Sees("Nothing lies on the bench yet").Press("n").Sees("Record a work");
         screen.Type("Harbour at Low Water").Press("Enter", "Enter").Type("Mira Tolland").Press("Enter", "Right", "Enter");
-        screen.Type("2026").Press("Enter").Type("reduction linocut");
+        screen.Type("2026").Press("Enter").Type("reduction linocut").Sees("Technique      reduction linocut").Sees("F4 as last time   Esc leave");
         Shown("3-record-a-work");
         screen.Press("F2").Sees("Work 1 recorded: “Harbour at Low Water”, Mira Tolland.");
         screen.Press("b").Sees("printed from").Press("Enter", "Enter").Type("linoleum").Press("Enter", "y", "F2").Sees("a reduction");
